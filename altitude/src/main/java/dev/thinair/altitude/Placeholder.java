@@ -1,0 +1,4 @@
+package dev.thinair.altitude;
+final class Placeholder {
+    private Placeholder() {}
+}

@@ -1,0 +1,4 @@
+package dev.thinair.altitude.kernel;
+final class Placeholder {
+    private Placeholder() {}
+}

@@ -1,0 +1,4 @@
+package dev.thinair.cycling;
+final class Placeholder {
+    private Placeholder() {}
+}

@@ -1,0 +1,4 @@
+package dev.thinair.cycling.kernel;
+final class Placeholder {
+    private Placeholder() {}
+}

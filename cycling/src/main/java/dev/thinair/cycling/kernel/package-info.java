@@ -1,0 +1,2 @@
+/** Pure static functions in SI doubles underneath {@code dev.thinair.cycling}. */
+package dev.thinair.cycling.kernel;

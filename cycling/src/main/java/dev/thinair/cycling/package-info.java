@@ -1,0 +1,2 @@
+/** The installed system in operation, and its review. */
+package dev.thinair.cycling;

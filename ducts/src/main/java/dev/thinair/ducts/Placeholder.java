@@ -1,0 +1,4 @@
+package dev.thinair.ducts;
+final class Placeholder {
+    private Placeholder() {}
+}

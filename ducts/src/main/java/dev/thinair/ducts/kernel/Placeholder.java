@@ -1,0 +1,4 @@
+package dev.thinair.ducts.kernel;
+final class Placeholder {
+    private Placeholder() {}
+}

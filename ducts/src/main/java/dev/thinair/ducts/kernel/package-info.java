@@ -1,0 +1,2 @@
+/** Pure static functions in SI doubles underneath {@code dev.thinair.ducts}. */
+package dev.thinair.ducts.kernel;

@@ -1,0 +1,2 @@
+/** Duct systems and the air they really carry. */
+package dev.thinair.ducts;

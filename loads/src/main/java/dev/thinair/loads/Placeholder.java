@@ -1,0 +1,4 @@
+package dev.thinair.loads;
+final class Placeholder {
+    private Placeholder() {}
+}

@@ -1,0 +1,4 @@
+package dev.thinair.loads.kernel;
+final class Placeholder {
+    private Placeholder() {}
+}

@@ -1,0 +1,4 @@
+package dev.thinair.psychro;
+final class Placeholder {
+    private Placeholder() {}
+}

@@ -1,0 +1,4 @@
+package dev.thinair.psychro.kernel;
+final class Placeholder {
+    private Placeholder() {}
+}

@@ -1,0 +1,2 @@
+/** Moist air as state, and processes on air streams, with units. */
+package dev.thinair.psychro;

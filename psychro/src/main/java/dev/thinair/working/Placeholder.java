@@ -1,0 +1,4 @@
+package dev.thinair.working;
+final class Placeholder {
+    private Placeholder() {}
+}

@@ -3,6 +3,7 @@ module dev.thinair.psychro {
     requires transitive java.measure;
     requires tech.units.indriya;
     requires si.uom.units;
+    requires static org.apiguardian.api;
 
     exports dev.thinair.psychro;
     exports dev.thinair.psychro.kernel;

@@ -17,6 +17,7 @@ import javax.measure.UnitConverter;
 final class Crossing {
 
     private static final int LIMIT = 24;
+
     /** Far apart, so that the slope keeps all its digits beside a large offset. */
     private static final BigDecimal PROBE = BigDecimal.valueOf(1L << 20);
 
@@ -112,9 +113,7 @@ final class Crossing {
         BigDecimal high = decimal(converter.convert(PROBE));
         BigDecimal low = decimal(converter.convert(PROBE.negate()));
         double factor =
-                high.subtract(low)
-                        .divide(PROBE.add(PROBE), MathContext.DECIMAL128)
-                        .doubleValue();
+                high.subtract(low).divide(PROBE.add(PROBE), MathContext.DECIMAL128).doubleValue();
         double middle = high.add(low).doubleValue() / 2.0;
         boolean straight =
                 Math.abs(middle - offset.doubleValue())

@@ -34,15 +34,32 @@ public final class Range {
     public static void requireAbove(String name, double value, double bound, String unit) {
         if (!(value > bound && value < Double.POSITIVE_INFINITY)) {
             throw new IllegalArgumentException(
-                    name + " is " + value + " " + unit + ", but must be above " + bound + " "
-                            + unit + " and finite");
+                    name
+                            + " is "
+                            + value
+                            + " "
+                            + unit
+                            + ", but must be above "
+                            + bound
+                            + " "
+                            + unit
+                            + " and finite");
         }
     }
 
     private static IllegalArgumentException outside(
             String name, double value, double low, double high, String unit) {
         return new IllegalArgumentException(
-                name + " is " + value + " " + unit + ", but must lie in [" + low + ", " + high
-                        + "] " + unit);
+                name
+                        + " is "
+                        + value
+                        + " "
+                        + unit
+                        + ", but must lie in ["
+                        + low
+                        + ", "
+                        + high
+                        + "] "
+                        + unit);
     }
 }

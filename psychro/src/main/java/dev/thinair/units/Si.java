@@ -18,8 +18,8 @@ import javax.measure.quantity.Volume;
  * The crossing from quantities into the SI doubles that kernels take.
  *
  * <p>Each method takes a quantity and the name under which its caller knows it, and returns the
- * value in the SI unit that the method is named for. It refuses, with that name in the message: null
- * ({@link NullPointerException}); NaN, infinity and a unit of another dimension ({@link
+ * value in the SI unit that the method is named for. It refuses, with that name in the message:
+ * null ({@link NullPointerException}); NaN, infinity and a unit of another dimension ({@link
  * IllegalArgumentException}), the last of which can only arrive by way of a raw or wildcard type.
  *
  * <p>Numbers of any class (Integer, BigDecimal, the unit library's exact ratios) are taken by their
@@ -31,35 +31,53 @@ import javax.measure.quantity.Volume;
  */
 public final class Si {
     private static final Crossing KELVIN = new Crossing(Units.KELVIN, "a temperature");
-    private static final Crossing KELVIN_DIFFERENCE = new Crossing(Units.KELVIN_DIFFERENCE, "a temperature difference");
+    private static final Crossing KELVIN_DIFFERENCE =
+            new Crossing(Units.KELVIN_DIFFERENCE, "a temperature difference");
     private static final Crossing PASCAL = new Crossing(Units.PASCAL, "a pressure");
     private static final Crossing METRE = new Crossing(Units.METRE, "a length");
     private static final Crossing SQUARE_METRE = new Crossing(Units.SQUARE_METRE, "an area");
     private static final Crossing CUBIC_METRE = new Crossing(Units.CUBIC_METRE, "a volume");
     private static final Crossing KILOGRAM = new Crossing(Units.KILOGRAM, "a mass");
     private static final Crossing SECOND = new Crossing(Units.SECOND, "a time");
-    private static final Crossing METRE_PER_SECOND = new Crossing(Units.METRE_PER_SECOND, "a speed");
+    private static final Crossing METRE_PER_SECOND =
+            new Crossing(Units.METRE_PER_SECOND, "a speed");
     private static final Crossing RADIAN = new Crossing(Units.RADIAN, "an angle");
     private static final Crossing RATIO = new Crossing(Units.RATIO, "a number");
     private static final Crossing PER_SECOND = new Crossing(Units.PER_SECOND, "an air change rate");
     private static final Crossing JOULE = new Crossing(Units.JOULE, "an energy");
     private static final Crossing WATT = new Crossing(Units.WATT, "a power");
-    private static final Crossing KILOGRAM_PER_KILOGRAM = new Crossing(Units.KILOGRAM_PER_KILOGRAM, "a humidity ratio");
-    private static final Crossing JOULE_PER_KILOGRAM = new Crossing(Units.JOULE_PER_KILOGRAM, "a specific enthalpy");
-    private static final Crossing CUBIC_METRE_PER_KILOGRAM = new Crossing(Units.CUBIC_METRE_PER_KILOGRAM, "a specific volume");
-    private static final Crossing KILOGRAM_PER_CUBIC_METRE = new Crossing(Units.KILOGRAM_PER_CUBIC_METRE, "a density");
-    private static final Crossing CUBIC_METRE_PER_SECOND = new Crossing(Units.CUBIC_METRE_PER_SECOND, "a volume flow");
-    private static final Crossing KILOGRAM_PER_SECOND = new Crossing(Units.KILOGRAM_PER_SECOND, "a mass flow");
-    private static final Crossing PASCAL_PER_METRE = new Crossing(Units.PASCAL_PER_METRE, "a friction rate");
-    private static final Crossing PASCAL_SECOND = new Crossing(Units.PASCAL_SECOND, "a dynamic viscosity");
-    private static final Crossing CUBIC_METRE_PER_SECOND_PER_WATT = new Crossing(Units.CUBIC_METRE_PER_SECOND_PER_WATT, "an airflow per capacity");
-    private static final Crossing WATT_PER_SQUARE_METRE_KELVIN = new Crossing(Units.WATT_PER_SQUARE_METRE_KELVIN, "a thermal transmittance");
-    private static final Crossing SQUARE_METRE_KELVIN_PER_WATT = new Crossing(Units.SQUARE_METRE_KELVIN_PER_WATT, "a thermal resistance");
-    private static final Crossing WATT_PER_KELVIN = new Crossing(Units.WATT_PER_KELVIN, "a thermal conductance");
-    private static final Crossing WATT_PER_METRE_KELVIN = new Crossing(Units.WATT_PER_METRE_KELVIN, "a thermal conductivity");
-    private static final Crossing JOULE_PER_KILOGRAM_KELVIN = new Crossing(Units.JOULE_PER_KILOGRAM_KELVIN, "a specific heat");
-    private static final Crossing JOULE_PER_KELVIN = new Crossing(Units.JOULE_PER_KELVIN, "a heat capacity");
-    private static final Crossing WATT_PER_SQUARE_METRE = new Crossing(Units.WATT_PER_SQUARE_METRE, "a heat flux");
+    private static final Crossing KILOGRAM_PER_KILOGRAM =
+            new Crossing(Units.KILOGRAM_PER_KILOGRAM, "a humidity ratio");
+    private static final Crossing JOULE_PER_KILOGRAM =
+            new Crossing(Units.JOULE_PER_KILOGRAM, "a specific enthalpy");
+    private static final Crossing CUBIC_METRE_PER_KILOGRAM =
+            new Crossing(Units.CUBIC_METRE_PER_KILOGRAM, "a specific volume");
+    private static final Crossing KILOGRAM_PER_CUBIC_METRE =
+            new Crossing(Units.KILOGRAM_PER_CUBIC_METRE, "a density");
+    private static final Crossing CUBIC_METRE_PER_SECOND =
+            new Crossing(Units.CUBIC_METRE_PER_SECOND, "a volume flow");
+    private static final Crossing KILOGRAM_PER_SECOND =
+            new Crossing(Units.KILOGRAM_PER_SECOND, "a mass flow");
+    private static final Crossing PASCAL_PER_METRE =
+            new Crossing(Units.PASCAL_PER_METRE, "a friction rate");
+    private static final Crossing PASCAL_SECOND =
+            new Crossing(Units.PASCAL_SECOND, "a dynamic viscosity");
+    private static final Crossing CUBIC_METRE_PER_SECOND_PER_WATT =
+            new Crossing(Units.CUBIC_METRE_PER_SECOND_PER_WATT, "an airflow per capacity");
+    private static final Crossing WATT_PER_SQUARE_METRE_KELVIN =
+            new Crossing(Units.WATT_PER_SQUARE_METRE_KELVIN, "a thermal transmittance");
+    private static final Crossing SQUARE_METRE_KELVIN_PER_WATT =
+            new Crossing(Units.SQUARE_METRE_KELVIN_PER_WATT, "a thermal resistance");
+    private static final Crossing WATT_PER_KELVIN =
+            new Crossing(Units.WATT_PER_KELVIN, "a thermal conductance");
+    private static final Crossing WATT_PER_METRE_KELVIN =
+            new Crossing(Units.WATT_PER_METRE_KELVIN, "a thermal conductivity");
+    private static final Crossing JOULE_PER_KILOGRAM_KELVIN =
+            new Crossing(Units.JOULE_PER_KILOGRAM_KELVIN, "a specific heat");
+    private static final Crossing JOULE_PER_KELVIN =
+            new Crossing(Units.JOULE_PER_KELVIN, "a heat capacity");
+    private static final Crossing WATT_PER_SQUARE_METRE =
+            new Crossing(Units.WATT_PER_SQUARE_METRE, "a heat flux");
 
     private Si() {}
 
@@ -358,7 +376,8 @@ public final class Si {
      * @throws NullPointerException if quantity is null
      * @throws IllegalArgumentException if it is NaN, infinite, or not an airflow per capacity
      */
-    public static double cubicMetresPerSecondPerWatt(Quantity<FlowPerCapacity> quantity, String name) {
+    public static double cubicMetresPerSecondPerWatt(
+            Quantity<FlowPerCapacity> quantity, String name) {
         return CUBIC_METRE_PER_SECOND_PER_WATT.toSi(quantity, name);
     }
 
@@ -371,7 +390,8 @@ public final class Si {
      * @throws NullPointerException if quantity is null
      * @throws IllegalArgumentException if it is NaN, infinite, or not a thermal transmittance
      */
-    public static double wattsPerSquareMetreKelvin(Quantity<ThermalTransmittance> quantity, String name) {
+    public static double wattsPerSquareMetreKelvin(
+            Quantity<ThermalTransmittance> quantity, String name) {
         return WATT_PER_SQUARE_METRE_KELVIN.toSi(quantity, name);
     }
 
@@ -384,7 +404,8 @@ public final class Si {
      * @throws NullPointerException if quantity is null
      * @throws IllegalArgumentException if it is NaN, infinite, or not a thermal resistance
      */
-    public static double squareMetreKelvinsPerWatt(Quantity<ThermalResistance> quantity, String name) {
+    public static double squareMetreKelvinsPerWatt(
+            Quantity<ThermalResistance> quantity, String name) {
         return SQUARE_METRE_KELVIN_PER_WATT.toSi(quantity, name);
     }
 

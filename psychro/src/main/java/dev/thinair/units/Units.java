@@ -15,7 +15,6 @@ import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-
 import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.AlternateUnit;
 
@@ -45,16 +44,21 @@ public final class Units {
     public static final Unit<Temperature> CELSIUS = tech.units.indriya.unit.Units.CELSIUS;
 
     /** Degree Fahrenheit: T/K = (t + 459.67)/1.8 (NIST SP 811, B.8). */
-    public static final Unit<Temperature> FAHRENHEIT = KELVIN.multiply(5).divide(9).shift(exact("459.67"));
+    public static final Unit<Temperature> FAHRENHEIT =
+            KELVIN.multiply(5).divide(9).shift(exact("459.67"));
 
-    /** Kelvin as a difference of temperatures.
+    /**
+     * Kelvin as a difference of temperatures.
      *
      * <p>A unit of its own, not the temperature's kelvin, so that a temperature handed in as a
-     * difference (or the reverse) by way of a raw type can be told and refused. */
-    public static final Unit<TemperatureDifference> KELVIN_DIFFERENCE = new AlternateUnit<>(KELVIN, "K");
+     * difference (or the reverse) by way of a raw type can be told and refused.
+     */
+    public static final Unit<TemperatureDifference> KELVIN_DIFFERENCE =
+            new AlternateUnit<>(KELVIN, "K");
 
     /** Fahrenheit degree as a difference: 5/9 K exactly (NIST SP 811, B.8). */
-    public static final Unit<TemperatureDifference> FAHRENHEIT_DIFFERENCE = KELVIN_DIFFERENCE.multiply(5).divide(9);
+    public static final Unit<TemperatureDifference> FAHRENHEIT_DIFFERENCE =
+            KELVIN_DIFFERENCE.multiply(5).divide(9);
 
     // ---- pressure
 
@@ -67,21 +71,31 @@ public final class Units {
     /** Kilopascal, 1000 Pa. */
     public static final Unit<Pressure> KILOPASCAL = PASCAL.multiply(1000);
 
-    /** Inch of water, conventional: 25.4 mm of 1000 kg/m3 at 9.80665 m/s2 = 249.08891 Pa exactly
-     * (NIST SP 811, B.8 prints 2.490889 E+02). The trade's "in. w.g." and "in. w.c.". */
+    /**
+     * Inch of water, conventional: 25.4 mm of 1000 kg/m3 at 9.80665 m/s2 = 249.08891 Pa exactly
+     * (NIST SP 811, B.8 prints 2.490889 E+02). The trade's "in. w.g." and "in. w.c.".
+     */
     public static final Unit<Pressure> INCH_OF_WATER = PASCAL.multiply(exact("249.08891"));
 
-    /** Inch of mercury, conventional: 25.4 mm of 13 595.1 kg/m3 at 9.80665 m/s2 = 3386.388640341 Pa
-     * exactly (NIST SP 811, B.8 prints 3.386389 E+03). */
+    /**
+     * Inch of mercury, conventional: 25.4 mm of 13 595.1 kg/m3 at 9.80665 m/s2 = 3386.388640341 Pa
+     * exactly (NIST SP 811, B.8 prints 3.386389 E+03).
+     */
     public static final Unit<Pressure> INCH_OF_MERCURY = PASCAL.multiply(exact("3386.388640341"));
 
-    /** Millimetre of mercury, conventional: 133.322387415 Pa exactly (NIST SP 811, B.8 prints
-     * 1.333224 E+02). */
-    public static final Unit<Pressure> MILLIMETRE_OF_MERCURY = PASCAL.multiply(exact("133.322387415"));
+    /**
+     * Millimetre of mercury, conventional: 133.322387415 Pa exactly (NIST SP 811, B.8 prints
+     * 1.333224 E+02).
+     */
+    public static final Unit<Pressure> MILLIMETRE_OF_MERCURY =
+            PASCAL.multiply(exact("133.322387415"));
 
-    /** Pound-force per square inch: 4.4482216152605 N on (0.0254 m)<sup>2</sup>, 6894.757... Pa
-     * (NIST SP 811, B.8). Absolute or gauge is said by the method. */
-    public static final Unit<Pressure> POUND_PER_SQUARE_INCH = PASCAL.multiply(exact("4.4482216152605")).divide(exact("0.00064516"));
+    /**
+     * Pound-force per square inch: 4.4482216152605 N on (0.0254 m)<sup>2</sup>, 6894.757... Pa
+     * (NIST SP 811, B.8). Absolute or gauge is said by the method.
+     */
+    public static final Unit<Pressure> POUND_PER_SQUARE_INCH =
+            PASCAL.multiply(exact("4.4482216152605")).divide(exact("0.00064516"));
 
     // ---- length, area, volume
 
@@ -151,10 +165,12 @@ public final class Units {
     public static final Unit<Time> DAY = SECOND.multiply(86_400);
 
     /** Metre per second, SI. */
-    public static final Unit<Speed> METRE_PER_SECOND = tech.units.indriya.unit.Units.METRE_PER_SECOND;
+    public static final Unit<Speed> METRE_PER_SECOND =
+            tech.units.indriya.unit.Units.METRE_PER_SECOND;
 
     /** Kilometre per hour, 1/3.6 m/s. */
-    public static final Unit<Speed> KILOMETRE_PER_HOUR = METRE_PER_SECOND.multiply(1000).divide(3600);
+    public static final Unit<Speed> KILOMETRE_PER_HOUR =
+            METRE_PER_SECOND.multiply(1000).divide(3600);
 
     /** Foot per minute, 0.3048 m / 60 s = 0.00508 m/s exactly (NIST SP 811, B.8). */
     public static final Unit<Speed> FOOT_PER_MINUTE = METRE_PER_SECOND.multiply(exact("0.00508"));
@@ -166,7 +182,8 @@ public final class Units {
     public static final Unit<Angle> RADIAN = tech.units.indriya.unit.Units.RADIAN;
 
     /** Degree of angle, pi/180 rad. */
-    public static final Unit<Angle> DEGREE = RADIAN.multiply(exact("0.01745329251994329576923690768488612713"));
+    public static final Unit<Angle> DEGREE =
+            RADIAN.multiply(exact("0.01745329251994329576923690768488612713"));
 
     /** The number one, as a unit. */
     public static final Unit<Dimensionless> RATIO = tech.units.indriya.AbstractUnit.ONE;
@@ -174,9 +191,12 @@ public final class Units {
     /** Percent, 0.01. */
     public static final Unit<Dimensionless> PERCENT = RATIO.divide(100);
 
-    /** BTU of cooling per watt-hour of electricity, the trade's energy efficiency ratio (EER):
-     * 1055.05585262/3600 = 0.29307... (NIST SP 811, B.8: BTU<sub>IT</sub> and watt hour). */
-    public static final Unit<Dimensionless> BTU_PER_WATT_HOUR = RATIO.multiply(exact("1055.05585262")).divide(3600);
+    /**
+     * BTU of cooling per watt-hour of electricity, the trade's energy efficiency ratio (EER):
+     * 1055.05585262/3600 = 0.29307... (NIST SP 811, B.8: BTU<sub>IT</sub> and watt hour).
+     */
+    public static final Unit<Dimensionless> BTU_PER_WATT_HOUR =
+            RATIO.multiply(exact("1055.05585262")).divide(3600);
 
     /** Air changes per second, SI. */
     public static final Unit<AirChangeRate> PER_SECOND = own(SECOND.inverse(), AirChangeRate.class);
@@ -192,12 +212,16 @@ public final class Units {
     /** Kilowatt-hour, 3.6 E+06 J exactly (NIST SP 811, B.8). */
     public static final Unit<Energy> KILOWATT_HOUR = JOULE.multiply(3_600_000);
 
-    /** British thermal unit of the International Table (BTU<sub>IT</sub>), 1055.05585262 J exactly
-     * (NIST SP 811, B.8, footnote 9, prints 1.055056 E+03). */
+    /**
+     * British thermal unit of the International Table (BTU<sub>IT</sub>), 1055.05585262 J exactly
+     * (NIST SP 811, B.8, footnote 9, prints 1.055056 E+03).
+     */
     public static final Unit<Energy> BTU = JOULE.multiply(exact("1055.05585262"));
 
-    /** Therm, 100 000 BTU<sub>IT</sub> = 1.05505585262 E+08 J; the legal therms in NIST SP 811, B.8 are
-     * 1.05506 E+08 J (EC) and 1.054804 E+08 J (U.S.), 4 ppm above and 0.024 percent below. */
+    /**
+     * Therm, 100 000 BTU<sub>IT</sub> = 1.05505585262 E+08 J; the legal therms in NIST SP 811, B.8
+     * are 1.05506 E+08 J (EC) and 1.054804 E+08 J (U.S.), 4 ppm above and 0.024 percent below.
+     */
     public static final Unit<Energy> THERM = BTU.multiply(100_000);
 
     /** Watt, SI. */
@@ -207,55 +231,72 @@ public final class Units {
     public static final Unit<Power> KILOWATT = WATT.multiply(1000);
 
     /** BTU<sub>IT</sub> per hour, 0.29307107... W (NIST SP 811, B.8). */
-    public static final Unit<Power> BTU_PER_HOUR = WATT.multiply(exact("1055.05585262")).divide(3600);
+    public static final Unit<Power> BTU_PER_HOUR =
+            WATT.multiply(exact("1055.05585262")).divide(3600);
 
     /** Thousand BTU<sub>IT</sub> per hour, the trade's kBtu/h and MBH. */
     public static final Unit<Power> KILO_BTU_PER_HOUR = BTU_PER_HOUR.multiply(1000);
 
-    /** Ton of refrigeration, 12 000 BTU<sub>IT</sub>/h = 3516.8528... W (NIST SP 811, B.8 prints
-     * 3.516853 E+03). */
+    /**
+     * Ton of refrigeration, 12 000 BTU<sub>IT</sub>/h = 3516.8528... W (NIST SP 811, B.8 prints
+     * 3.516853 E+03).
+     */
     public static final Unit<Power> TON_OF_REFRIGERATION = BTU_PER_HOUR.multiply(12_000);
 
-    /** Mechanical horsepower, 550 ft lbf/s = 745.69987158227022 W exactly (NIST SP 811, B.8 prints
-     * 7.456999 E+02). */
+    /**
+     * Mechanical horsepower, 550 ft lbf/s = 745.69987158227022 W exactly (NIST SP 811, B.8 prints
+     * 7.456999 E+02).
+     */
     public static final Unit<Power> HORSEPOWER = WATT.multiply(exact("745.69987158227022"));
 
     // ---- moist air and flows
 
     /** Kilogram of water vapour per kilogram of dry air, SI. */
-    public static final Unit<HumidityRatio> KILOGRAM_PER_KILOGRAM = own(KILOGRAM.divide(KILOGRAM).multiply(RATIO), HumidityRatio.class);
+    public static final Unit<HumidityRatio> KILOGRAM_PER_KILOGRAM =
+            own(KILOGRAM.divide(KILOGRAM).multiply(RATIO), HumidityRatio.class);
 
     /** Gram of water vapour per kilogram of dry air. */
     public static final Unit<HumidityRatio> GRAM_PER_KILOGRAM = KILOGRAM_PER_KILOGRAM.divide(1000);
 
-    /** Grain of water vapour per pound of dry air, 1/7000 exactly (7000 grains are a pound; NIST
-     * SP 811, B.8: grain 6.479891 E-05 kg). */
+    /**
+     * Grain of water vapour per pound of dry air, 1/7000 exactly (7000 grains are a pound; NIST SP
+     * 811, B.8: grain 6.479891 E-05 kg).
+     */
     public static final Unit<HumidityRatio> GRAIN_PER_POUND = KILOGRAM_PER_KILOGRAM.divide(7000);
 
     /** Joule per kilogram, SI. */
-    public static final Unit<SpecificEnthalpy> JOULE_PER_KILOGRAM = own(JOULE.divide(KILOGRAM), SpecificEnthalpy.class);
+    public static final Unit<SpecificEnthalpy> JOULE_PER_KILOGRAM =
+            own(JOULE.divide(KILOGRAM), SpecificEnthalpy.class);
 
     /** Kilojoule per kilogram. */
-    public static final Unit<SpecificEnthalpy> KILOJOULE_PER_KILOGRAM = JOULE_PER_KILOGRAM.multiply(1000);
+    public static final Unit<SpecificEnthalpy> KILOJOULE_PER_KILOGRAM =
+            JOULE_PER_KILOGRAM.multiply(1000);
 
-    /** BTU<sub>IT</sub> per pound, 2326 J/kg exactly (NIST SP 811, B.8). Only the unit: the
-     * inch-pound enthalpy of moist air also counts from another zero. */
+    /**
+     * BTU<sub>IT</sub> per pound, 2326 J/kg exactly (NIST SP 811, B.8). Only the unit: the
+     * inch-pound enthalpy of moist air also counts from another zero.
+     */
     public static final Unit<SpecificEnthalpy> BTU_PER_POUND = JOULE_PER_KILOGRAM.multiply(2326);
 
     /** Cubic metre per kilogram, SI. */
-    public static final Unit<SpecificVolume> CUBIC_METRE_PER_KILOGRAM = own(CUBIC_METRE.divide(KILOGRAM), SpecificVolume.class);
+    public static final Unit<SpecificVolume> CUBIC_METRE_PER_KILOGRAM =
+            own(CUBIC_METRE.divide(KILOGRAM), SpecificVolume.class);
 
     /** Cubic foot per pound, 6.242796 E-02 m3/kg (NIST SP 811, B.8). */
-    public static final Unit<SpecificVolume> CUBIC_FOOT_PER_POUND = CUBIC_METRE_PER_KILOGRAM.multiply(exact("0.028316846592")).divide(exact("0.45359237"));
+    public static final Unit<SpecificVolume> CUBIC_FOOT_PER_POUND =
+            CUBIC_METRE_PER_KILOGRAM.multiply(exact("0.028316846592")).divide(exact("0.45359237"));
 
     /** Kilogram per cubic metre, SI. */
-    public static final Unit<Density> KILOGRAM_PER_CUBIC_METRE = own(KILOGRAM.divide(CUBIC_METRE), Density.class);
+    public static final Unit<Density> KILOGRAM_PER_CUBIC_METRE =
+            own(KILOGRAM.divide(CUBIC_METRE), Density.class);
 
     /** Pound per cubic foot, 1.601846 E+01 kg/m3 (NIST SP 811, B.8). */
-    public static final Unit<Density> POUND_PER_CUBIC_FOOT = KILOGRAM_PER_CUBIC_METRE.multiply(exact("0.45359237")).divide(exact("0.028316846592"));
+    public static final Unit<Density> POUND_PER_CUBIC_FOOT =
+            KILOGRAM_PER_CUBIC_METRE.multiply(exact("0.45359237")).divide(exact("0.028316846592"));
 
     /** Cubic metre per second, SI. */
-    public static final Unit<VolumeFlow> CUBIC_METRE_PER_SECOND = own(CUBIC_METRE.divide(SECOND), VolumeFlow.class);
+    public static final Unit<VolumeFlow> CUBIC_METRE_PER_SECOND =
+            own(CUBIC_METRE.divide(SECOND), VolumeFlow.class);
 
     /** Cubic metre per hour. */
     public static final Unit<VolumeFlow> CUBIC_METRE_PER_HOUR = CUBIC_METRE_PER_SECOND.divide(3600);
@@ -264,90 +305,151 @@ public final class Units {
     public static final Unit<VolumeFlow> LITRE_PER_SECOND = CUBIC_METRE_PER_SECOND.divide(1000);
 
     /** Cubic foot per minute (cfm), 4.719474 E-04 m3/s (NIST SP 811, B.8). */
-    public static final Unit<VolumeFlow> CUBIC_FOOT_PER_MINUTE = CUBIC_METRE_PER_SECOND.multiply(exact("0.028316846592")).divide(60);
+    public static final Unit<VolumeFlow> CUBIC_FOOT_PER_MINUTE =
+            CUBIC_METRE_PER_SECOND.multiply(exact("0.028316846592")).divide(60);
 
     /** Kilogram per second, SI. */
-    public static final Unit<MassFlow> KILOGRAM_PER_SECOND = own(KILOGRAM.divide(SECOND), MassFlow.class);
+    public static final Unit<MassFlow> KILOGRAM_PER_SECOND =
+            own(KILOGRAM.divide(SECOND), MassFlow.class);
 
     /** Kilogram per hour. */
     public static final Unit<MassFlow> KILOGRAM_PER_HOUR = KILOGRAM_PER_SECOND.divide(3600);
 
     /** Pound per hour, 1.259979 E-04 kg/s (NIST SP 811, B.8). */
-    public static final Unit<MassFlow> POUND_PER_HOUR = KILOGRAM_PER_SECOND.multiply(exact("0.45359237")).divide(3600);
+    public static final Unit<MassFlow> POUND_PER_HOUR =
+            KILOGRAM_PER_SECOND.multiply(exact("0.45359237")).divide(3600);
 
     /** Pound per minute, 7.559873 E-03 kg/s (NIST SP 811, B.8). */
-    public static final Unit<MassFlow> POUND_PER_MINUTE = KILOGRAM_PER_SECOND.multiply(exact("0.45359237")).divide(60);
+    public static final Unit<MassFlow> POUND_PER_MINUTE =
+            KILOGRAM_PER_SECOND.multiply(exact("0.45359237")).divide(60);
 
     /** Pascal per metre of duct, SI. */
-    public static final Unit<FrictionRate> PASCAL_PER_METRE = own(PASCAL.divide(METRE), FrictionRate.class);
+    public static final Unit<FrictionRate> PASCAL_PER_METRE =
+            own(PASCAL.divide(METRE), FrictionRate.class);
 
     /** Inch of water per hundred feet of duct: 249.08891 Pa on 30.48 m. */
-    public static final Unit<FrictionRate> INCH_OF_WATER_PER_HUNDRED_FEET = PASCAL_PER_METRE.multiply(exact("249.08891")).divide(exact("30.48"));
+    public static final Unit<FrictionRate> INCH_OF_WATER_PER_HUNDRED_FEET =
+            PASCAL_PER_METRE.multiply(exact("249.08891")).divide(exact("30.48"));
 
     /** Pascal second, SI. */
-    public static final Unit<DynamicViscosity> PASCAL_SECOND = own(PASCAL.multiply(SECOND), DynamicViscosity.class);
+    public static final Unit<DynamicViscosity> PASCAL_SECOND =
+            own(PASCAL.multiply(SECOND), DynamicViscosity.class);
 
     /** Pound per foot hour, 4.133789 E-04 Pa s (NIST SP 811, B.8). */
-    public static final Unit<DynamicViscosity> POUND_PER_FOOT_HOUR = PASCAL_SECOND.multiply(exact("0.45359237")).divide(exact("0.3048")).divide(3600);
+    public static final Unit<DynamicViscosity> POUND_PER_FOOT_HOUR =
+            PASCAL_SECOND.multiply(exact("0.45359237")).divide(exact("0.3048")).divide(3600);
 
     /** Cubic metre per second of air per watt of capacity, SI. */
-    public static final Unit<FlowPerCapacity> CUBIC_METRE_PER_SECOND_PER_WATT = own(CUBIC_METRE_PER_SECOND.divide(WATT), FlowPerCapacity.class);
+    public static final Unit<FlowPerCapacity> CUBIC_METRE_PER_SECOND_PER_WATT =
+            own(CUBIC_METRE_PER_SECOND.divide(WATT), FlowPerCapacity.class);
 
     /** Litre per second of air per kilowatt of capacity. */
-    public static final Unit<FlowPerCapacity> LITRE_PER_SECOND_PER_KILOWATT = CUBIC_METRE_PER_SECOND_PER_WATT.divide(1_000_000);
+    public static final Unit<FlowPerCapacity> LITRE_PER_SECOND_PER_KILOWATT =
+            CUBIC_METRE_PER_SECOND_PER_WATT.divide(1_000_000);
 
     /** Cubic foot per minute of air per ton of refrigeration. */
-    public static final Unit<FlowPerCapacity> CUBIC_FOOT_PER_MINUTE_PER_TON = CUBIC_METRE_PER_SECOND_PER_WATT.multiply(exact("0.028316846592")).divide(60).multiply(3600).divide(exact("1055.05585262")).divide(12_000);
+    public static final Unit<FlowPerCapacity> CUBIC_FOOT_PER_MINUTE_PER_TON =
+            CUBIC_METRE_PER_SECOND_PER_WATT
+                    .multiply(exact("0.028316846592"))
+                    .divide(60)
+                    .multiply(3600)
+                    .divide(exact("1055.05585262"))
+                    .divide(12_000);
 
     // ---- heat through building parts
 
     /** Watt per square metre kelvin, SI. */
-    public static final Unit<ThermalTransmittance> WATT_PER_SQUARE_METRE_KELVIN = own(WATT.divide(SQUARE_METRE).divide(KELVIN), ThermalTransmittance.class);
+    public static final Unit<ThermalTransmittance> WATT_PER_SQUARE_METRE_KELVIN =
+            own(WATT.divide(SQUARE_METRE).divide(KELVIN), ThermalTransmittance.class);
 
-    /** BTU<sub>IT</sub> per hour square foot degree Fahrenheit, the U-factor in inch-pound units,
-     * 5.678263 W/(m2 K) (NIST SP 811, B.8). */
-    public static final Unit<ThermalTransmittance> U_VALUE_IP = WATT_PER_SQUARE_METRE_KELVIN.multiply(exact("1055.05585262")).multiply(9).divide(5).divide(3600).divide(exact("0.09290304"));
+    /**
+     * BTU<sub>IT</sub> per hour square foot degree Fahrenheit, the U-factor in inch-pound units,
+     * 5.678263 W/(m2 K) (NIST SP 811, B.8).
+     */
+    public static final Unit<ThermalTransmittance> U_VALUE_IP =
+            WATT_PER_SQUARE_METRE_KELVIN
+                    .multiply(exact("1055.05585262"))
+                    .multiply(9)
+                    .divide(5)
+                    .divide(3600)
+                    .divide(exact("0.09290304"));
 
     /** Square metre kelvin per watt, SI. */
-    public static final Unit<ThermalResistance> SQUARE_METRE_KELVIN_PER_WATT = own(SQUARE_METRE.multiply(KELVIN).divide(WATT), ThermalResistance.class);
+    public static final Unit<ThermalResistance> SQUARE_METRE_KELVIN_PER_WATT =
+            own(SQUARE_METRE.multiply(KELVIN).divide(WATT), ThermalResistance.class);
 
-    /** Hour square foot degree Fahrenheit per BTU<sub>IT</sub>, the R-value in inch-pound units,
-     * 1.761102 E-01 m2 K/W (NIST SP 811, B.8). */
-    public static final Unit<ThermalResistance> R_VALUE_IP = SQUARE_METRE_KELVIN_PER_WATT.divide(exact("1055.05585262")).multiply(5).divide(9).multiply(3600).multiply(exact("0.09290304"));
+    /**
+     * Hour square foot degree Fahrenheit per BTU<sub>IT</sub>, the R-value in inch-pound units,
+     * 1.761102 E-01 m2 K/W (NIST SP 811, B.8).
+     */
+    public static final Unit<ThermalResistance> R_VALUE_IP =
+            SQUARE_METRE_KELVIN_PER_WATT
+                    .divide(exact("1055.05585262"))
+                    .multiply(5)
+                    .divide(9)
+                    .multiply(3600)
+                    .multiply(exact("0.09290304"));
 
     /** Watt per kelvin, SI. */
-    public static final Unit<ThermalConductance> WATT_PER_KELVIN = own(WATT.divide(KELVIN), ThermalConductance.class);
+    public static final Unit<ThermalConductance> WATT_PER_KELVIN =
+            own(WATT.divide(KELVIN), ThermalConductance.class);
 
     /** BTU<sub>IT</sub> per hour degree Fahrenheit, 0.52752793 W/K. */
-    public static final Unit<ThermalConductance> BTU_PER_HOUR_FAHRENHEIT = WATT_PER_KELVIN.multiply(exact("1055.05585262")).multiply(9).divide(5).divide(3600);
+    public static final Unit<ThermalConductance> BTU_PER_HOUR_FAHRENHEIT =
+            WATT_PER_KELVIN.multiply(exact("1055.05585262")).multiply(9).divide(5).divide(3600);
 
     /** Watt per metre kelvin, SI. */
-    public static final Unit<ThermalConductivity> WATT_PER_METRE_KELVIN = own(WATT.divide(METRE).divide(KELVIN), ThermalConductivity.class);
+    public static final Unit<ThermalConductivity> WATT_PER_METRE_KELVIN =
+            own(WATT.divide(METRE).divide(KELVIN), ThermalConductivity.class);
 
-    /** BTU<sub>IT</sub> inch per hour square foot degree Fahrenheit, 1.442279 E-01 W/(m K) (NIST SP
-     * 811, B.8). */
-    public static final Unit<ThermalConductivity> BTU_INCH_PER_HOUR_SQUARE_FOOT_FAHRENHEIT = WATT_PER_METRE_KELVIN.multiply(exact("1055.05585262")).multiply(9).divide(5).divide(3600).multiply(exact("0.0254")).divide(exact("0.09290304"));
+    /**
+     * BTU<sub>IT</sub> inch per hour square foot degree Fahrenheit, 1.442279 E-01 W/(m K) (NIST SP
+     * 811, B.8).
+     */
+    public static final Unit<ThermalConductivity> BTU_INCH_PER_HOUR_SQUARE_FOOT_FAHRENHEIT =
+            WATT_PER_METRE_KELVIN
+                    .multiply(exact("1055.05585262"))
+                    .multiply(9)
+                    .divide(5)
+                    .divide(3600)
+                    .multiply(exact("0.0254"))
+                    .divide(exact("0.09290304"));
 
     /** BTU<sub>IT</sub> per hour foot degree Fahrenheit, 1.730735 W/(m K) (NIST SP 811, B.8). */
-    public static final Unit<ThermalConductivity> BTU_PER_HOUR_FOOT_FAHRENHEIT = WATT_PER_METRE_KELVIN.multiply(exact("1055.05585262")).multiply(9).divide(5).divide(3600).divide(exact("0.3048"));
+    public static final Unit<ThermalConductivity> BTU_PER_HOUR_FOOT_FAHRENHEIT =
+            WATT_PER_METRE_KELVIN
+                    .multiply(exact("1055.05585262"))
+                    .multiply(9)
+                    .divide(5)
+                    .divide(3600)
+                    .divide(exact("0.3048"));
 
     /** Joule per kilogram kelvin, SI. */
-    public static final Unit<SpecificHeat> JOULE_PER_KILOGRAM_KELVIN = own(JOULE.divide(KILOGRAM).divide(KELVIN), SpecificHeat.class);
+    public static final Unit<SpecificHeat> JOULE_PER_KILOGRAM_KELVIN =
+            own(JOULE.divide(KILOGRAM).divide(KELVIN), SpecificHeat.class);
 
     /** BTU<sub>IT</sub> per pound degree Fahrenheit, 4186.8 J/(kg K) exactly (NIST SP 811, B.8). */
-    public static final Unit<SpecificHeat> BTU_PER_POUND_FAHRENHEIT = JOULE_PER_KILOGRAM_KELVIN.multiply(exact("4186.8"));
+    public static final Unit<SpecificHeat> BTU_PER_POUND_FAHRENHEIT =
+            JOULE_PER_KILOGRAM_KELVIN.multiply(exact("4186.8"));
 
     /** Joule per kelvin, SI. */
-    public static final Unit<HeatCapacity> JOULE_PER_KELVIN = own(JOULE.divide(KELVIN), HeatCapacity.class);
+    public static final Unit<HeatCapacity> JOULE_PER_KELVIN =
+            own(JOULE.divide(KELVIN), HeatCapacity.class);
 
     /** BTU<sub>IT</sub> per degree Fahrenheit, 1.899101 E+03 J/K (NIST SP 811, B.8). */
-    public static final Unit<HeatCapacity> BTU_PER_FAHRENHEIT = JOULE_PER_KELVIN.multiply(exact("1055.05585262")).multiply(9).divide(5);
+    public static final Unit<HeatCapacity> BTU_PER_FAHRENHEIT =
+            JOULE_PER_KELVIN.multiply(exact("1055.05585262")).multiply(9).divide(5);
 
     /** Watt per square metre, SI. */
-    public static final Unit<HeatFlux> WATT_PER_SQUARE_METRE = own(WATT.divide(SQUARE_METRE), HeatFlux.class);
+    public static final Unit<HeatFlux> WATT_PER_SQUARE_METRE =
+            own(WATT.divide(SQUARE_METRE), HeatFlux.class);
 
     /** BTU<sub>IT</sub> per hour square foot, 3.154591 W/m2 (NIST SP 811, B.8). */
-    public static final Unit<HeatFlux> BTU_PER_HOUR_SQUARE_FOOT = WATT_PER_SQUARE_METRE.multiply(exact("1055.05585262")).divide(3600).divide(exact("0.09290304"));
+    public static final Unit<HeatFlux> BTU_PER_HOUR_SQUARE_FOOT =
+            WATT_PER_SQUARE_METRE
+                    .multiply(exact("1055.05585262"))
+                    .divide(3600)
+                    .divide(exact("0.09290304"));
 
     private Units() {}
 
@@ -1329,7 +1431,10 @@ public final class Units {
      * @throws IllegalArgumentException if value is NaN or infinite
      */
     public static Quantity<ThermalConductivity> btuInchesPerHourSquareFootFahrenheit(double value) {
-        return of(value, BTU_INCH_PER_HOUR_SQUARE_FOOT_FAHRENHEIT, "btuInchesPerHourSquareFootFahrenheit");
+        return of(
+                value,
+                BTU_INCH_PER_HOUR_SQUARE_FOOT_FAHRENHEIT,
+                "btuInchesPerHourSquareFootFahrenheit");
     }
 
     /**

@@ -1,4 +1,5 @@
 package dev.thinair.working;
+
 final class Placeholder {
     private Placeholder() {}
 }

@@ -1,4 +1,5 @@
 package dev.thinair.psychro;
+
 final class Placeholder {
     private Placeholder() {}
 }

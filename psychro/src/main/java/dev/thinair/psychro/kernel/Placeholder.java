@@ -1,4 +1,0 @@
-package dev.thinair.psychro.kernel;
-final class Placeholder {
-    private Placeholder() {}
-}

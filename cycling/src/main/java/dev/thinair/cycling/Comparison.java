@@ -1,0 +1,83 @@
+package dev.thinair.cycling;
+
+import dev.thinair.units.FlowPerCapacity;
+import dev.thinair.units.TemperatureDifference;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Energy;
+import javax.measure.quantity.Power;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
+
+/**
+ * What each remedy does, side by side: every row is a run of the changed system on the same design
+ * day.
+ *
+ * @param rows the system as found first, then the remedies: free ones, then ducts, then equipment
+ */
+public record Comparison(List<Row> rows) {
+
+    /**
+     * Copies the rows.
+     *
+     * @throws IllegalArgumentException if there are none
+     */
+    public Comparison {
+        if (rows == null || rows.isEmpty()) {
+            throw new IllegalArgumentException("a comparison needs at least the system as found");
+        }
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * One system on the design day.
+     *
+     * @param title what was changed
+     * @param kind what sort of change it is
+     * @param system the changed system
+     * @param airflowPerTon actual airflow per unit of rated capacity
+     * @param standardAirflowPerTon the same mass of air as a flow of standard air
+     * @param capacity total capacity at the design hour
+     * @param minimumCoilTemperature lowest coil surface temperature of the day
+     * @param minimumSuctionTemperature lowest saturated suction temperature of the day
+     * @param ices whether the coil's surface falls below freezing
+     * @param starts starts of the day
+     * @param longestRun longest time without a stop
+     * @param runFraction share of the day the unit ran
+     * @param miss how far above the thermostat's band the house got
+     * @param degreeHours temperature above the band, summed over time, K h
+     * @param peakRelativeHumidity highest indoor relative humidity
+     * @param electricity electricity of the day
+     * @param cost what the day costs
+     * @param remaining number of findings of severity warning or worse that remain
+     */
+    public record Row(
+            String title,
+            Remedy.Kind kind,
+            InstalledSystem system,
+            Quantity<FlowPerCapacity> airflowPerTon,
+            Quantity<FlowPerCapacity> standardAirflowPerTon,
+            Quantity<Power> capacity,
+            Quantity<Temperature> minimumCoilTemperature,
+            Quantity<Temperature> minimumSuctionTemperature,
+            boolean ices,
+            int starts,
+            Quantity<Time> longestRun,
+            Quantity<Dimensionless> runFraction,
+            Quantity<TemperatureDifference> miss,
+            double degreeHours,
+            Quantity<Dimensionless> peakRelativeHumidity,
+            Quantity<Energy> electricity,
+            double cost,
+            int remaining) {}
+
+    /**
+     * The system as found.
+     *
+     * @return the first row
+     */
+    public Row asFound() {
+        return rows.get(0);
+    }
+}

@@ -1,4 +1,0 @@
-package dev.thinair.cycling;
-final class Placeholder {
-    private Placeholder() {}
-}

@@ -1,4 +1,0 @@
-package dev.thinair.cycling.kernel;
-final class Placeholder {
-    private Placeholder() {}
-}

@@ -1,0 +1,179 @@
+package dev.thinair.reference;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import org.apache.commons.math3.exception.MathIllegalArgumentException;
+
+/**
+ * Holds the library against check cases. A quantity is known by its words; each known quantity
+ * has one rule that computes it from the case's inputs through the library.
+ */
+public final class CaseEvaluator {
+
+    /** Computes one quantity of one case. */
+    @FunctionalInterface
+    public interface Rule extends Function<CaseInputs, Answer> {}
+
+    /** Thrown by a rule whose quantity is known, but not with these inputs. */
+    static final class NotOffered extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        NotOffered(String why) {
+            super(why, null, false, false);
+        }
+    }
+
+    private final Map<String, Rule> rules = new LinkedHashMap<>();
+
+    private CaseEvaluator() {}
+
+    /** An evaluator with every quantity the library knows. */
+    public static CaseEvaluator standard() {
+        CaseEvaluator evaluator = new CaseEvaluator();
+        PsychroCases.register(evaluator);
+        AltitudeCases.register(evaluator);
+        return evaluator;
+    }
+
+    /**
+     * Adds a quantity under all the wordings it goes by.
+     *
+     * @throws IllegalStateException if a wording is taken
+     */
+    void on(Rule rule, String... wordings) {
+        for (String wording : wordings) {
+            if (rules.put(normal(wording), rule) != null) {
+                throw new IllegalStateException("two rules for \"" + wording + "\"");
+            }
+        }
+    }
+
+    /** The wordings known, in their normal form. */
+    public Set<String> known() {
+        return Set.copyOf(rules.keySet());
+    }
+
+    /** Evaluates one case; never throws for what a case may hold. */
+    public CaseOutcome evaluate(CheckCase checked) {
+        Rule rule = rules.get(normal(checked.quantity()));
+        if (rule == null) {
+            return unknown(checked, "quantity not known; nearest known: " + nearest(checked));
+        }
+        double allowed;
+        try {
+            allowed = checked.tolerance().equals("exact") ? 0 : Double.parseDouble(
+                    checked.tolerance());
+            if (!(allowed >= 0)) {
+                return unknown(checked, "tolerance \"" + checked.tolerance() + "\" is negative");
+            }
+        } catch (NumberFormatException e) {
+            return unknown(checked, "tolerance \"" + checked.tolerance() + "\" is not a number");
+        }
+        Answer answer;
+        try {
+            answer = rule.apply(new CaseInputs(checked.inputs()));
+        } catch (NotOffered e) {
+            return unknown(checked, e.getMessage());
+        } catch (IllegalArgumentException | IllegalStateException | ArithmeticException e) {
+            if (isMissingInput(e)) {
+                return unknown(checked, e.getMessage());
+            }
+            return new CaseOutcome(
+                    checked, CaseOutcome.Verdict.OFF, "no value", Double.NaN, allowed,
+                    String.valueOf(e.getMessage()));
+        }
+        return compare(checked, answer, allowed);
+    }
+
+    private static boolean isMissingInput(RuntimeException e) {
+        String message = String.valueOf(e.getMessage());
+        return !(e instanceof MathIllegalArgumentException)
+                && (message.startsWith("input \"") || message.startsWith("unit \""));
+    }
+
+    private static CaseOutcome compare(CheckCase checked, Answer answer, double allowed) {
+        if (answer instanceof Answer.Text text) {
+            boolean same = text.words().equalsIgnoreCase(checked.expected());
+            return new CaseOutcome(
+                    checked,
+                    same ? CaseOutcome.Verdict.OK : CaseOutcome.Verdict.OFF,
+                    text.words(),
+                    Double.NaN,
+                    allowed,
+                    "");
+        }
+        double expected;
+        double computed;
+        try {
+            expected = Double.parseDouble(checked.expected());
+            if (answer instanceof Answer.Plain plain) {
+                computed = plain.number();
+            } else if (answer instanceof Answer.Difference difference) {
+                computed = CaseUnit.difference(checked.unit()).fromSi(difference.si());
+            } else {
+                computed = CaseUnit.of(checked.unit()).fromSi(((Answer.Value) answer).si());
+            }
+        } catch (NumberFormatException e) {
+            return unknown(checked, "expected \"" + checked.expected() + "\" is not a number");
+        } catch (IllegalArgumentException e) {
+            return unknown(checked, e.getMessage());
+        }
+        double deviation = computed - expected;
+        // A value printed in decimals is itself rounded to double; 4 ulp covers both roundings.
+        double slack = allowed == 0 ? 4 * Math.ulp(expected) : 1e-12 * allowed;
+        boolean inside = Math.abs(deviation) <= allowed + slack;
+        return new CaseOutcome(
+                checked,
+                inside ? CaseOutcome.Verdict.OK : CaseOutcome.Verdict.OFF,
+                Double.toString(computed),
+                deviation,
+                allowed,
+                "");
+    }
+
+    private static CaseOutcome unknown(CheckCase checked, String why) {
+        return new CaseOutcome(
+                checked, CaseOutcome.Verdict.UNKNOWN, "", Double.NaN, Double.NaN, why);
+    }
+
+    private String nearest(CheckCase checked) {
+        String asked = normal(checked.quantity());
+        List<String> names = new ArrayList<>(rules.keySet());
+        names.sort(
+                Comparator.<String>comparingInt(name -> distance(asked, name))
+                        .thenComparing(Comparator.naturalOrder()));
+        return String.join("; ", names.subList(0, Math.min(3, names.size())));
+    }
+
+    /** Lower case, one spelling, letters and digits only: what two wordings must share. */
+    static String normal(String wording) {
+        return wording.toLowerCase(Locale.ROOT)
+                .replace("vapour", "vapor")
+                .replace("metre", "meter")
+                .replaceAll("[^a-z0-9<>=+*/^.-]+", " ")
+                .strip();
+    }
+
+    private static int distance(String a, String b) {
+        int[] row = new int[b.length() + 1];
+        for (int j = 0; j <= b.length(); j++) {
+            row[j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= b.length(); j++) {
+                int replaced = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.min(replaced, 1 + Math.min(row[j], row[j - 1]));
+            }
+        }
+        return row[b.length()];
+    }
+}

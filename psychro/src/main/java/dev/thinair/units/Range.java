@@ -6,7 +6,9 @@ public final class Range {
     private Range() {}
 
     /**
-     * Refuses a value outside a closed interval. Written positively, so that NaN fails as well.
+     * Refuses a value outside a closed interval. Written positively, so that NaN fails as well. A
+     * bound missed by no more than two units in the last place counts as met, because a converted
+     * value may be rounded past it: -100 degC is 173.14999999999998 K in doubles.
      *
      * @param name the quantity's name as the user knows it
      * @param value the value, in {@code unit}
@@ -17,7 +19,7 @@ public final class Range {
      *     "{@code name is value unit, but must lie in [low, high] unit}"
      */
     public static void require(String name, double value, double low, double high, String unit) {
-        if (!(value >= low && value <= high)) {
+        if (!(value >= low && value <= high) && !roundedPast(value, low, high)) {
             throw outside(name, value, low, high, unit);
         }
     }
@@ -45,6 +47,10 @@ public final class Range {
                             + unit
                             + " and finite");
         }
+    }
+
+    private static boolean roundedPast(double value, double low, double high) {
+        return value >= low - 2 * Math.ulp(low) && value <= high + 2 * Math.ulp(high);
     }
 
     private static IllegalArgumentException outside(

@@ -11,8 +11,8 @@ import java.util.function.Function;
 import org.apache.commons.math3.exception.MathIllegalArgumentException;
 
 /**
- * Holds the library against check cases. A quantity is known by its words; each known quantity
- * has one rule that computes it from the case's inputs through the library.
+ * Holds the library against check cases. A quantity is known by its words; each known quantity has
+ * one rule that computes it from the case's inputs through the library.
  */
 public final class CaseEvaluator {
 
@@ -67,8 +67,10 @@ public final class CaseEvaluator {
         }
         double allowed;
         try {
-            allowed = checked.tolerance().equals("exact") ? 0 : Double.parseDouble(
-                    checked.tolerance());
+            allowed =
+                    checked.tolerance().equals("exact")
+                            ? 0
+                            : Double.parseDouble(checked.tolerance());
             if (!(allowed >= 0)) {
                 return unknown(checked, "tolerance \"" + checked.tolerance() + "\" is negative");
             }
@@ -85,7 +87,11 @@ public final class CaseEvaluator {
                 return unknown(checked, e.getMessage());
             }
             return new CaseOutcome(
-                    checked, CaseOutcome.Verdict.OFF, "no value", Double.NaN, allowed,
+                    checked,
+                    CaseOutcome.Verdict.OFF,
+                    "no value",
+                    Double.NaN,
+                    allowed,
                     String.valueOf(e.getMessage()));
         }
         return compare(checked, answer, allowed);

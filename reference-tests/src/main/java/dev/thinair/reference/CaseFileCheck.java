@@ -7,16 +7,19 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Evaluates a file of check cases from anywhere: one line per case, then {@code N passed, N
- * failed, N unknown}. Without an argument the shipped cases are evaluated.
+ * Evaluates a file of check cases from anywhere: one line per case, then {@code N passed, N failed,
+ * N unknown}. Without an argument the shipped cases are evaluated.
  */
 public final class CaseFileCheck {
     private CaseFileCheck() {}
 
     /** Runs the check; ends with status 1 if a case failed, 2 if the file cannot be read. */
     public static void main(String[] args) {
-        PrintStream out = new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.out),
-                true, StandardCharsets.UTF_8);
+        PrintStream out =
+                new PrintStream(
+                        new java.io.FileOutputStream(java.io.FileDescriptor.out),
+                        true,
+                        StandardCharsets.UTF_8);
         int status = run(args, out);
         if (status != 0) {
             System.exit(status);

@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
 public final class CaseInputs {
 
     private static final Pattern NUMBER =
-            Pattern.compile("([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)(.*)", Pattern.DOTALL);
+            Pattern.compile(
+                    "([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)(.*)", Pattern.DOTALL);
 
     private final Map<String, String> byName = new LinkedHashMap<>();
 
@@ -66,8 +67,8 @@ public final class CaseInputs {
                 return si(name);
             }
         }
-        throw new IllegalArgumentException("input \"" + String.join("\" or \"", names)
-                + "\" is missing");
+        throw new IllegalArgumentException(
+                "input \"" + String.join("\" or \"", names) + "\" is missing");
     }
 
     /** A temperature difference in kelvins. */

@@ -36,9 +36,20 @@ public record CaseOutcome(
         if (verdict == Verdict.UNKNOWN) {
             return word + " " + checked.id() + " | " + checked.quantity() + " | " + remark;
         }
-        return word + " " + checked.id() + " | " + checked.quantity() + " | expected "
-                + checked.expected() + " " + checked.unit() + " | computed " + computed
-                + (Double.isNaN(deviation) ? "" : " | deviation " + deviation) + " | tolerance "
-                + checked.tolerance() + (remark.isEmpty() ? "" : " | " + remark);
+        return word
+                + " "
+                + checked.id()
+                + " | "
+                + checked.quantity()
+                + " | expected "
+                + checked.expected()
+                + " "
+                + checked.unit()
+                + " | computed "
+                + computed
+                + (Double.isNaN(deviation) ? "" : " | deviation " + deviation)
+                + " | tolerance "
+                + checked.tolerance()
+                + (remark.isEmpty() ? "" : " | " + remark);
     }
 }

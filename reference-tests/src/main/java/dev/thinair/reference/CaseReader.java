@@ -65,8 +65,7 @@ public final class CaseReader {
     }
 
     private static List<CheckCase> read(Reader reader, String name) throws IOException {
-        CSVFormat format =
-                CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
         List<CheckCase> cases = new ArrayList<>();
         Set<String> ids = new HashSet<>();
         try (CSVParser parser = CSVParser.builder().setReader(reader).setFormat(format).get()) {
@@ -80,8 +79,13 @@ public final class CaseReader {
             for (CSVRecord row : parser) {
                 if (!row.isConsistent()) {
                     throw new IllegalArgumentException(
-                            name + ": line " + parser.getCurrentLineNumber() + " has " + row.size()
-                                    + " fields, but the header has " + header.size());
+                            name
+                                    + ": line "
+                                    + parser.getCurrentLineNumber()
+                                    + " has "
+                                    + row.size()
+                                    + " fields, but the header has "
+                                    + header.size());
                 }
                 CheckCase read =
                         new CheckCase(

@@ -1,4 +1,5 @@
 package dev.thinair.loads;
+
 final class Placeholder {
     private Placeholder() {}
 }

@@ -1,4 +1,0 @@
-package dev.thinair.loads.kernel;
-final class Placeholder {
-    private Placeholder() {}
-}

@@ -12,7 +12,8 @@ import javax.measure.UnitConverter;
  *
  * <p>The array is replaced and never written in place, so readers need no lock; a lost race costs
  * one more computation. It is bounded because equal units need not be the same instance: a caller
- * that makes a new unit per call would otherwise grow it without end.
+ * that makes a new unit per call would otherwise grow it without end. Coefficients are computed the
+ * same way whether they are kept or not, so that results do not depend on what was asked before.
  */
 final class Crossing {
 
@@ -36,35 +37,49 @@ final class Crossing {
         if (quantity == null) {
             throw new NullPointerException(name + " is null, but must be " + kind);
         }
+        double value =
+                quantity instanceof DoubleQuantity<?> own
+                        ? own.number()
+                        : quantity.getValue().doubleValue();
         Unit<?> unit = quantity.getUnit();
-        double value = quantity.getValue().doubleValue();
-        double si = value;
-        if (unit != base) {
-            for (Affine a : known) {
-                if (a.unit == unit) {
-                    return checked(a.factor * value + a.offset, value, unit, name);
-                }
-            }
-            si = unknown(value, unit, name);
-        }
-        return checked(si, value, unit, name);
-    }
-
-    /** NaN and infinity survive the affine step, so one check after it is enough. */
-    private double checked(double si, double value, Unit<?> unit, String name) {
+        double si = unit == base ? value : converted(value, unit, name);
+        // NaN and infinity survive the affine step, so one check after it is enough.
         if (!(Math.abs(si) <= Double.MAX_VALUE)) {
             throw notFinite(value, unit, name);
         }
         return si;
     }
 
-    private IllegalArgumentException notFinite(double value, Unit<?> unit, String name) {
+    private double converted(double value, Unit<?> unit, String name) {
+        for (Affine a : known) {
+            if (a.unit == unit) {
+                return a.factor * value + a.offset;
+            }
+        }
+        return unknown(value, unit, name);
+    }
+
+    private static IllegalArgumentException notFinite(double value, Unit<?> unit, String name) {
         return new IllegalArgumentException(
-                name + " is " + value + " " + unit + ", but must be a finite number");
+                name
+                        + " is "
+                        + (value + " " + QuantityText.symbol(unit)).strip()
+                        + ", but must be a finite number");
     }
 
     private double unknown(double value, Unit<?> unit, String name) {
-        UnitConverter converter = converter(unit, name);
+        if (!measures(unit, base)) {
+            throw new IllegalArgumentException(
+                    name
+                            + " has unit \""
+                            + QuantityText.symbol(unit)
+                            + "\", but must be "
+                            + kind
+                            + " (SI unit "
+                            + (base == Units.RATIO ? "1" : QuantityText.symbol(base))
+                            + ")");
+        }
+        UnitConverter converter = converter(unit, base);
         Affine affine = affine(unit, converter);
         if (affine == null) {
             if (!Double.isFinite(value)) {
@@ -76,36 +91,57 @@ final class Crossing {
         return affine.factor * value + affine.offset;
     }
 
-    private UnitConverter converter(Unit<?> unit, String name) {
-        boolean difference = base == Units.KELVIN_DIFFERENCE;
-        boolean temperature = base == Units.KELVIN;
-        if (!unit.getDimension().equals(base.getDimension())
-                || isAngle(unit) != isAngle(base)
-                || (temperature && unit.getSystemUnit().equals(Units.KELVIN_DIFFERENCE))) {
-            throw wrong(unit, name);
+    /**
+     * Whether a unit measures what the SI unit measures.
+     *
+     * <p>Dimension alone cannot tell a temperature from a difference, an angle from a ratio or a
+     * ratio from a humidity ratio. Each has a system unit of its own here. Units that others made
+     * from kelvin (without an offset) or from the number one are accepted for a difference and a
+     * humidity ratio, since the unit library offers nothing better to make them from.
+     */
+    static boolean measures(Unit<?> unit, Unit<?> si) {
+        if (!unit.getDimension().equals(si.getDimension())) {
+            return false;
         }
+        Unit<?> system = unit.getSystemUnit();
+        if (system.equals(si)) {
+            return true;
+        }
+        if (si == Units.KELVIN_DIFFERENCE) {
+            return system.equals(Units.KELVIN) && converter(unit, si).isLinear();
+        }
+        if (si == Units.KILOGRAM_PER_KILOGRAM) {
+            return !system.equals(Units.RADIAN);
+        }
+        return !system.equals(Units.KELVIN_DIFFERENCE)
+                && !system.equals(Units.KILOGRAM_PER_KILOGRAM)
+                && !system.equals(Units.RADIAN)
+                && si != Units.RADIAN;
+    }
+
+    /** One quantity's number in another unit, through the same coefficients. */
+    static double convert(Quantity<?> quantity, Unit<?> unit) {
+        double value = quantity.getValue().doubleValue();
+        if (unit.equals(quantity.getUnit())) {
+            return value;
+        }
+        UnitConverter converter = converter(quantity.getUnit(), unit);
+        Affine affine = affine(unit, converter);
+        return affine == null ? converter.convert(value) : affine.factor * value + affine.offset;
+    }
+
+    private static UnitConverter converter(Unit<?> from, Unit<?> to) {
         try {
-            UnitConverter converter = unit.getConverterToAny(base);
-            if (difference && converter.convert(0.0) != 0.0) {
-                throw wrong(unit, name);
-            }
-            return converter;
-        } catch (IncommensurableException | RuntimeException e) {
-            if (e instanceof IllegalArgumentException own) {
-                throw own;
-            }
-            throw wrong(unit, name);
+            return from.getConverterToAny(to);
+        } catch (IncommensurableException e) {
+            throw new IllegalArgumentException(
+                    "unit \""
+                            + QuantityText.symbol(from)
+                            + "\" cannot be turned into \""
+                            + QuantityText.symbol(to)
+                            + "\"",
+                    e);
         }
-    }
-
-    /** Radians are the number one to the unit library; here 20 degrees are no humidity. */
-    private static boolean isAngle(Unit<?> unit) {
-        return unit.getSystemUnit().equals(Units.RADIAN);
-    }
-
-    private IllegalArgumentException wrong(Unit<?> unit, String name) {
-        return new IllegalArgumentException(
-                name + " has unit " + unit + ", but must be " + kind + " (SI unit " + base + ")");
     }
 
     private static Affine affine(Unit<?> unit, UnitConverter converter) {
@@ -114,15 +150,21 @@ final class Crossing {
         BigDecimal low = decimal(converter.convert(PROBE.negate()));
         double factor =
                 high.subtract(low).divide(PROBE.add(PROBE), MathContext.DECIMAL128).doubleValue();
-        double middle = high.add(low).doubleValue() / 2.0;
-        boolean straight =
-                Math.abs(middle - offset.doubleValue())
-                        <= 1e-12 * Math.max(Math.abs(factor), Math.abs(middle));
+        double bend = high.add(low).subtract(offset).subtract(offset).doubleValue();
+        boolean straight = Math.abs(bend) <= 1e-12 * Math.abs(high.subtract(low).doubleValue());
         return straight && factor != 0.0 ? new Affine(unit, factor, offset.doubleValue()) : null;
     }
 
+    /** The library answers in whatever class holds the number exactly. */
     private static BigDecimal decimal(Number number) {
-        return number instanceof BigDecimal exact ? exact : new BigDecimal(number.toString());
+        if (number instanceof BigDecimal exact) {
+            return exact;
+        }
+        if (number instanceof tech.units.indriya.function.RationalNumber ratio) {
+            return new BigDecimal(ratio.getDividend())
+                    .divide(new BigDecimal(ratio.getDivisor()), MathContext.DECIMAL128);
+        }
+        return new BigDecimal(number.toString());
     }
 
     private synchronized void remember(Affine affine) {

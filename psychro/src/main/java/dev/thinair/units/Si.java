@@ -42,7 +42,7 @@ public final class Si {
     private static final Crossing METRE_PER_SECOND =
             new Crossing(Units.METRE_PER_SECOND, "a speed");
     private static final Crossing RADIAN = new Crossing(Units.RADIAN, "an angle");
-    private static final Crossing RATIO = new Crossing(Units.RATIO, "a number");
+    private static final Crossing RATIO = new Crossing(Units.RATIO, "a ratio");
     private static final Crossing PER_SECOND = new Crossing(Units.PER_SECOND, "an air change rate");
     private static final Crossing JOULE = new Crossing(Units.JOULE, "an energy");
     private static final Crossing WATT = new Crossing(Units.WATT, "a power");
@@ -212,13 +212,13 @@ public final class Si {
     }
 
     /**
-     * A number in 1.
+     * A ratio in 1.
      *
-     * @param quantity the number, in any unit of it
+     * @param quantity the ratio, in any unit of it
      * @param name what the caller calls it, for the error message
      * @return the value in 1
      * @throws NullPointerException if quantity is null
-     * @throws IllegalArgumentException if it is NaN, infinite, or not a number
+     * @throws IllegalArgumentException if it is NaN, infinite, or not a ratio
      */
     public static double ratio(Quantity<Dimensionless> quantity, String name) {
         return RATIO.toSi(quantity, name);

@@ -15,7 +15,6 @@ import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
-import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.AlternateUnit;
 
 /**
@@ -30,6 +29,10 @@ import tech.units.indriya.unit.AlternateUnit;
  *
  * <p>A unit with an offset is only good for a temperature. A difference has its own type and units,
  * because 10 Fahrenheit degrees of difference are 5.6 K and never 260.9 K.
+ *
+ * <p>A quantity made here prints with the trade's symbols, equals the unit library's quantity of
+ * the same number and unit, and refuses to add or subtract temperatures, for which {@link
+ * #difference} and {@link #plus} are meant.
  *
  * <p>All units and quantities are immutable; any thread may share them.
  */
@@ -152,6 +155,12 @@ public final class Units {
     /** Pound (avoirdupois), 0.45359237 kg exactly (NIST SP 811, B.8). */
     public static final Unit<Mass> POUND = KILOGRAM.multiply(exact("0.45359237"));
 
+    /** Gram, 0.001 kg. */
+    public static final Unit<Mass> GRAM = KILOGRAM.divide(1000);
+
+    /** Ounce (avoirdupois), 1/16 lb (NIST SP 811, B.8: 2.834952 E-02 kg): refrigerant charges. */
+    public static final Unit<Mass> OUNCE = POUND.divide(16);
+
     /** Second, SI. */
     public static final Unit<Time> SECOND = tech.units.indriya.unit.Units.SECOND;
 
@@ -212,11 +221,23 @@ public final class Units {
     /** Kilowatt-hour, 3.6 E+06 J exactly (NIST SP 811, B.8). */
     public static final Unit<Energy> KILOWATT_HOUR = JOULE.multiply(3_600_000);
 
+    /** Watt-hour, 3600 J exactly (NIST SP 811, B.8). */
+    public static final Unit<Energy> WATT_HOUR = JOULE.multiply(3600);
+
+    /** Kilojoule, 1000 J. */
+    public static final Unit<Energy> KILOJOULE = JOULE.multiply(1000);
+
+    /** Megajoule, 1e6 J. */
+    public static final Unit<Energy> MEGAJOULE = JOULE.multiply(1_000_000);
+
     /**
      * British thermal unit of the International Table (BTU<sub>IT</sub>), 1055.05585262 J exactly
      * (NIST SP 811, B.8, footnote 9, prints 1.055056 E+03).
      */
     public static final Unit<Energy> BTU = JOULE.multiply(exact("1055.05585262"));
+
+    /** Thousand BTU<sub>IT</sub>. */
+    public static final Unit<Energy> KILO_BTU = BTU.multiply(1000);
 
     /**
      * Therm, 100 000 BTU<sub>IT</sub> = 1.05505585262 E+08 J; the legal therms in NIST SP 811, B.8
@@ -251,9 +272,14 @@ public final class Units {
 
     // ---- moist air and flows
 
-    /** Kilogram of water vapour per kilogram of dry air, SI. */
+    /**
+     * Kilogram of water vapour per kilogram of dry air, SI.
+     *
+     * <p>A unit of its own, not the number one, so that a relative humidity handed in by way of a
+     * raw type can be told and refused.
+     */
     public static final Unit<HumidityRatio> KILOGRAM_PER_KILOGRAM =
-            own(KILOGRAM.divide(KILOGRAM).multiply(RATIO), HumidityRatio.class);
+            new AlternateUnit<>(RATIO, "kg/kg");
 
     /** Gram of water vapour per kilogram of dry air. */
     public static final Unit<HumidityRatio> GRAM_PER_KILOGRAM = KILOGRAM_PER_KILOGRAM.divide(1000);
@@ -797,6 +823,28 @@ public final class Units {
     }
 
     /**
+     * A mass in g.
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<Mass> grams(double value) {
+        return of(value, GRAM, "grams");
+    }
+
+    /**
+     * A mass in oz.
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<Mass> ounces(double value) {
+        return of(value, OUNCE, "ounces");
+    }
+
+    /**
      * A time in s.
      *
      * @param value the number, finite
@@ -984,6 +1032,39 @@ public final class Units {
     }
 
     /**
+     * An energy in Wh.
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<Energy> wattHours(double value) {
+        return of(value, WATT_HOUR, "wattHours");
+    }
+
+    /**
+     * An energy in kJ.
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<Energy> kilojoules(double value) {
+        return of(value, KILOJOULE, "kilojoules");
+    }
+
+    /**
+     * An energy in MJ.
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<Energy> megajoules(double value) {
+        return of(value, MEGAJOULE, "megajoules");
+    }
+
+    /**
      * An energy in BTU.
      *
      * @param value the number, finite
@@ -992,6 +1073,17 @@ public final class Units {
      */
     public static Quantity<Energy> btus(double value) {
         return of(value, BTU, "btus");
+    }
+
+    /**
+     * An energy in kBtu.
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<Energy> kiloBtus(double value) {
+        return of(value, KILO_BTU, "kiloBtus");
     }
 
     /**
@@ -1520,7 +1612,59 @@ public final class Units {
             throw new IllegalArgumentException(
                     factory + "(" + value + "): the value must be a finite number");
         }
-        return Quantities.getQuantity(value, unit);
+        return new DoubleQuantity<>(value, unit);
+    }
+
+    /**
+     * The difference of two temperatures, {@code warmer - cooler}.
+     *
+     * @param warmer the minuend
+     * @param cooler the subtrahend
+     * @return the difference, negative if warmer is the cooler one; in Fahrenheit degrees if both
+     *     temperatures are given in Fahrenheit, else in K
+     * @throws NullPointerException if one is null
+     * @throws IllegalArgumentException if one is not a finite temperature
+     */
+    public static Quantity<TemperatureDifference> difference(
+            Quantity<Temperature> warmer, Quantity<Temperature> cooler) {
+        double kelvins = Si.kelvins(warmer, "warmer") - Si.kelvins(cooler, "cooler");
+        if (FAHRENHEIT.equals(warmer.getUnit()) && FAHRENHEIT.equals(cooler.getUnit())) {
+            return fahrenheitDifference(
+                    warmer.getValue().doubleValue() - cooler.getValue().doubleValue());
+        }
+        return kelvinDifference(kelvins);
+    }
+
+    /**
+     * A temperature moved by a difference.
+     *
+     * @param temperature where to start
+     * @param difference how far to go; negative for cooler
+     * @return the sum, in the temperature's unit if that is Celsius, Fahrenheit or kelvin, else in
+     *     kelvin
+     * @throws NullPointerException if one is null
+     * @throws IllegalArgumentException if one is not finite or not what its type says
+     */
+    public static Quantity<Temperature> plus(
+            Quantity<Temperature> temperature, Quantity<TemperatureDifference> difference) {
+        double start = Si.kelvins(temperature, "temperature");
+        double step = Si.kelvinDifference(difference, "difference");
+        double value = temperature.getValue().doubleValue();
+        if (FAHRENHEIT.equals(temperature.getUnit())) {
+            boolean same = FAHRENHEIT_DIFFERENCE.equals(difference.getUnit());
+            return fahrenheit(
+                    value + (same ? difference.getValue().doubleValue() : step * 9.0 / 5.0));
+        }
+        if (CELSIUS.equals(temperature.getUnit())) {
+            return celsius(value + step);
+        }
+        return kelvins(start + step);
+    }
+
+    /** For units whose type is not known at compile time. */
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    static Quantity<?> ofAny(double value, Unit<?> unit) {
+        return new DoubleQuantity(value, unit);
     }
 
     private static BigDecimal exact(String factor) {

@@ -1,0 +1,157 @@
+package dev.thinair.reference.speed;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.results.Result;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.results.format.ResultFormatType;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
+
+/**
+ * Runs the benchmarks and writes their ratios. Times of one machine say little; each aim is a ratio
+ * of two benchmarks of the same run.
+ */
+public final class SpeedReport {
+
+    /**
+     * One aim.
+     *
+     * @param what in words
+     * @param benchmark measured
+     * @param peer what it is measured against
+     * @param atMost largest ratio benchmark / peer that meets the aim
+     */
+    record Aim(String what, String benchmark, String peer, double atMost) {}
+
+    private static final List<Aim> AIMS = new ArrayList<>();
+
+    static {
+        aim(
+                "saturation pressure / (exp + log)",
+                "MoistAir.saturationPressure",
+                "MoistAir.floorExpLog",
+                1.2);
+        aim("state / (exp + log)", "MoistAir.state", "MoistAir.floorExpLog", 1.5);
+        aim(
+                "state with dew point / (exp + 3 log)",
+                "MoistAir.stateWithDewPoint",
+                "MoistAir.floorExpThreeLogs",
+                2.3);
+        aim(
+                "wet bulb / saturation pressure",
+                "MoistAir.wetBulb",
+                "MoistAir.saturationPressure",
+                4.5);
+        aim(
+                "wet bulb / Brent on the same equation",
+                "MoistAir.wetBulb",
+                "MoistAir.wetBulbByBrent",
+                1 / 6.0);
+        aim(
+                "wet bulb / bracketing n-th order on the same equation",
+                "MoistAir.wetBulb",
+                "MoistAir.wetBulbByBracketingNthOrder",
+                1 / 6.0);
+    }
+
+    private SpeedReport() {}
+
+    private static void aim(String what, String benchmark, String peer, double atMost) {
+        AIMS.add(new Aim(what, benchmark, peer, atMost));
+    }
+
+    /**
+     * Runs.
+     *
+     * @param args folder to write into, regular expression of benchmarks, {@code quick} or {@code
+     *     full}
+     */
+    public static void main(String[] args) throws IOException, RunnerException {
+        Path folder = Path.of(args[0]);
+        Files.createDirectories(folder);
+        boolean full = args.length > 2 && args[2].equals("full");
+        ChainedOptionsBuilder options =
+                new OptionsBuilder()
+                        .include(args.length > 1 ? args[1] : ".*")
+                        .forks(1)
+                        .warmupIterations(full ? 5 : 3)
+                        .warmupTime(TimeValue.milliseconds(full ? 1000 : 300))
+                        .measurementIterations(full ? 8 : 4)
+                        .measurementTime(TimeValue.milliseconds(full ? 1000 : 300))
+                        .addProfiler(GCProfiler.class)
+                        .jvmArgsAppend("-Xmx4g")
+                        .resultFormat(ResultFormatType.JSON)
+                        .result(folder.resolve("speed.json").toString());
+        Collection<RunResult> results = new Runner(options.build()).run();
+
+        Map<String, Double> time = new TreeMap<>();
+        Map<String, Double> bytes = new TreeMap<>();
+        for (RunResult result : results) {
+            String name = shortName(result.getParams().getBenchmark());
+            for (String parameter : result.getParams().getParamsKeys()) {
+                name += "[" + result.getParams().getParam(parameter) + "]";
+            }
+            time.put(name, result.getPrimaryResult().getScore());
+            Result<?> allocated = result.getSecondaryResults().get("gc.alloc.rate.norm");
+            if (allocated == null) {
+                allocated = result.getSecondaryResults().get("·gc.alloc.rate.norm");
+            }
+            bytes.put(name, allocated == null ? Double.NaN : allocated.getScore());
+        }
+        StringBuilder text = new StringBuilder();
+        text.append("# Speed\n\n")
+                .append("Java ")
+                .append(System.getProperty("java.version"))
+                .append(", ")
+                .append(System.getProperty("os.arch"))
+                .append(", ")
+                .append(Runtime.getRuntime().availableProcessors())
+                .append(" cores.\n\n")
+                .append("| aim | ratio | at most | met |\n|---|---|---|---|\n");
+        for (Aim aim : AIMS) {
+            Double measured = time.get(aim.benchmark());
+            Double peer = time.get(aim.peer());
+            if (measured != null && peer != null) {
+                double ratio = measured / peer;
+                text.append(
+                        String.format(
+                                Locale.ROOT,
+                                "| %s | %.3f | %.3f | %s |%n",
+                                aim.what(),
+                                ratio,
+                                aim.atMost(),
+                                ratio <= aim.atMost() ? "yes" : "no"));
+            }
+        }
+        text.append(
+                "\n| benchmark | time (unit of the benchmark) | bytes allocated per operation |\n|---|---|---|\n");
+        time.forEach(
+                (name, score) ->
+                        text.append(
+                                String.format(
+                                        Locale.ROOT,
+                                        "| %s | %.4g | %.3g |%n",
+                                        name,
+                                        score,
+                                        bytes.get(name))));
+        Files.writeString(folder.resolve("speed.md"), text);
+        System.out.println(text);
+    }
+
+    private static String shortName(String benchmark) {
+        String[] parts = benchmark.split("\\.");
+        return parts[parts.length - 2].replace("Benchmark", "") + "." + parts[parts.length - 1];
+    }
+}

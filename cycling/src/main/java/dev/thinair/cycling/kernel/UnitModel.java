@@ -103,6 +103,15 @@ public final class UnitModel {
     private static final double LIFT_FLOOR = 3.0;
     private static final int MAX_STEPS = 100;
 
+    /** K; Newton's last step, after which the error is of the order 1e-12 K. */
+    private static final double NEWTON_STEP = 1e-5;
+
+    /** K; last step of the search for the coil's temperature. */
+    private static final double SURFACE_STEP = 1e-8;
+
+    /** J/(kg K); slope of the saturation enthalpy near 10 degC, for the first step only. */
+    private static final double ENTHALPY_SLOPE = 2500;
+
     private final RatingPoint rating;
     private final UnitParameters parameters;
     private final FaultFactors faults;
@@ -119,6 +128,7 @@ public final class UnitModel {
     private final double lowStage;
     private final double lowPowerFactor;
     private final boolean continuous;
+    private final double capacitySlope;
 
     private UnitModel(
             RatingPoint rating,
@@ -144,6 +154,8 @@ public final class UnitModel {
         this.lowStage = lowStage;
         this.lowPowerFactor = lowPowerFactor;
         this.continuous = continuous;
+        // Suction gas density grows by about 3 percent a kelvin.
+        this.capacitySlope = 0.03 * rating.totalCapacity();
     }
 
     /**
@@ -407,9 +419,17 @@ public final class UnitModel {
         return lowPowerFactor + (1 - lowPowerFactor) * (stage - lowStage) / (1 - lowStage);
     }
 
-    /** Root of the condenser balance for a given suction temperature: safeguarded Newton. */
+    /**
+     * Root of the condenser balance for a given suction temperature: Newton inside a bracket, from
+     * a guess.
+     */
     private double condensing(
-            double te, double outdoor, double conductance, double stage, double factor) {
+            double te,
+            double outdoor,
+            double conductance,
+            double stage,
+            double factor,
+            double guess) {
         double rho = fluid.suctionDensity(te);
         double capacityScale = stage * displacement * rho;
         double hv = fluid.vapourEnthalpy(te);
@@ -417,14 +437,10 @@ public final class UnitModel {
         double k = fluid.exponent();
         double work = stage * factor * workScale * Math.exp(lnPe) / k;
         double loss = stage * factor * lossPower;
-        double low = floor(te);
+        double lowest = floor(te);
+        double low = lowest;
         double high = CONDENSING_CEILING;
-        double tc = outdoor + (capacityScale * 1.25 * 1.6e5) / conductance;
-        if (!(tc > low)) {
-            tc = low;
-        } else if (!(tc < high)) {
-            tc = high;
-        }
+        double tc = Math.max(low, Math.min(high, guess));
         for (int i = 0; i < MAX_STEPS; i++) {
             double ratio = Math.exp(k * (fluid.lnPressure(tc) - lnPe));
             double g =
@@ -433,8 +449,14 @@ public final class UnitModel {
                             - work * (ratio - 1)
                             - loss;
             if (g > 0) {
+                if (tc == lowest) {
+                    return lowest;
+                }
                 high = tc;
             } else {
+                if (tc == CONDENSING_CEILING) {
+                    return CONDENSING_CEILING;
+                }
                 low = tc;
             }
             double slope =
@@ -442,23 +464,20 @@ public final class UnitModel {
                             + capacityScale * fluid.liquidEnthalpySlope(tc)
                             - work * ratio * k * fluid.lnPressureSlope(tc);
             double next = tc - g / slope;
-            if (!(next >= low && next <= high)) {
-                if (next < low && low == floor(te)) {
-                    next = low;
-                    if (tc == low) {
-                        return tc;
-                    }
-                } else if (next > high && high == CONDENSING_CEILING) {
-                    if (tc == high) {
-                        return tc;
-                    }
-                    next = high;
-                } else {
-                    next = 0.5 * (low + high);
+            if (next > low && next < high) {
+                // Newton converges with the square of the step: the next error is far below it.
+                if (Math.abs(next - tc) <= NEWTON_STEP) {
+                    return next;
                 }
-            }
-            if (Math.abs(next - tc) <= 1e-10) {
-                return next;
+            } else if (next <= lowest && low == lowest) {
+                next = lowest;
+            } else if (next >= CONDENSING_CEILING && high == CONDENSING_CEILING) {
+                next = CONDENSING_CEILING;
+            } else {
+                next = 0.5 * (low + high);
+                if (high - low <= 1e-12 * high) {
+                    return next;
+                }
             }
             tc = next;
         }
@@ -472,6 +491,7 @@ public final class UnitModel {
                         + " K");
     }
 
+    /** Compressor capacity less air-side heat; leaves the condensing temperature in scratch. */
     private double excess(
             double surface,
             double wIn,
@@ -482,10 +502,12 @@ public final class UnitModel {
             double outdoor,
             double condenser,
             double stage,
-            double factor) {
+            double factor,
+            double[] scratch) {
         double q = airHeat(surface, wIn, hIn, p, mEff);
         double te = surface - q / conductance;
-        double tc = condensing(te, outdoor, condenser, stage, factor);
+        double tc = condensing(te, outdoor, condenser, stage, factor, scratch[CONDENSING]);
+        scratch[CONDENSING] = tc;
         return stage * displacement * fluid.suctionDensity(te) * fluid.refrigeratingEffect(te, tc)
                 - q;
     }
@@ -557,7 +579,8 @@ public final class UnitModel {
                         outdoorDryBulb,
                         condenser,
                         stage,
-                        factor);
+                        factor,
+                        out);
         double ws = IdealMoistAir.saturationHumidityRatio(surface, pressure);
         boolean dry = ws >= enteringHumidityRatio;
         if (dry) {
@@ -566,7 +589,7 @@ public final class UnitModel {
         double hs = IdealMoistAir.enthalpy(surface, ws);
         double total = mEff * (hIn - hs);
         double te = surface - total / conductance;
-        double tc = condensing(te, outdoorDryBulb, condenser, stage, factor);
+        double tc = condensing(te, outdoorDryBulb, condenser, stage, factor, out[CONDENSING]);
         if (tc >= CONDENSING_CEILING) {
             throw new ArithmeticException(
                     "no balance: the condensing temperature would pass "
@@ -628,15 +651,26 @@ public final class UnitModel {
             double outdoor,
             double condenser,
             double stage,
-            double factor) {
-        double guess = ratedSurface + 0.8 * (tIn - rating.enteringDryBulb());
-        guess = Math.min(guess, tIn - 0.5);
-        double a = guess;
-        double fa = excess(a, wIn, hIn, p, mEff, conductance, outdoor, condenser, stage, factor);
-        if (fa == 0) {
-            return a;
-        }
-        double step = fa > 0 ? -2 : 2;
+            double factor,
+            double[] scratch) {
+        double a = Math.min(ratedSurface + 0.8 * (tIn - rating.enteringDryBulb()), tIn - 0.5);
+        scratch[CONDENSING] = outdoor + stage * 1.25 * rating.totalCapacity() / condenser;
+        double fa =
+                excess(
+                        a,
+                        wIn,
+                        hIn,
+                        p,
+                        mEff,
+                        conductance,
+                        outdoor,
+                        condenser,
+                        stage,
+                        factor,
+                        scratch);
+        // A little beyond the linear estimate, so that the root is soon between two points.
+        double step = -1.2 * fa / (stage * capacitySlope + mEff * ENTHALPY_SLOPE);
+        step = Math.copySign(Math.max(Math.abs(step), 1e-3), step);
         double b = a;
         double fb = fa;
         while (fb * fa > 0) {
@@ -657,27 +691,53 @@ public final class UnitModel {
             fa = fb;
             b = Math.max(LOWEST_SURFACE, Math.min(tIn, b + step));
             step *= 2;
-            fb = excess(b, wIn, hIn, p, mEff, conductance, outdoor, condenser, stage, factor);
+            fb =
+                    excess(
+                            b,
+                            wIn,
+                            hIn,
+                            p,
+                            mEff,
+                            conductance,
+                            outdoor,
+                            condenser,
+                            stage,
+                            factor,
+                            scratch);
         }
         for (int i = 0; i < MAX_STEPS; i++) {
-            if (fb == 0 || Math.abs(b - a) < 1e-9) {
+            if (fb == 0 || Math.abs(b - a) < SURFACE_STEP) {
                 return b;
             }
-            double c = b - fb * (b - a) / (fb - fa);
+            // Past a dozen steps the root sits on the jump of the saturation curve at 0 degC,
+            // where only halving closes in.
+            double c = i < 12 ? b - fb * (b - a) / (fb - fa) : 0.5 * (a + b);
             double fc =
-                    excess(c, wIn, hIn, p, mEff, conductance, outdoor, condenser, stage, factor);
+                    excess(
+                            c,
+                            wIn,
+                            hIn,
+                            p,
+                            mEff,
+                            conductance,
+                            outdoor,
+                            condenser,
+                            stage,
+                            factor,
+                            scratch);
             if (fc * fb < 0) {
                 a = b;
                 fa = fb;
-            } else {
+            } else if (i < 12) {
                 double g = 1 - fc / fb;
                 fa *= g > 0 ? g : 0.5;
             }
-            if (Math.abs(c - b) < 1e-9) {
-                return c;
-            }
+            boolean done = i < 12 && Math.abs(c - b) < SURFACE_STEP;
             b = c;
             fb = fc;
+            if (done) {
+                return b;
+            }
         }
         throw new ArithmeticException(
                 "coil balance not found: bracket "

@@ -1,0 +1,343 @@
+package dev.thinair.examples.job;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import javax.measure.quantity.Length;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class JobReaderTest {
+
+    /** What is replaced, by what, the text whose place the line must name, the rest of the line. */
+    static Stream<Arguments> spoiled() {
+        return Stream.of(
+                bad(
+                        "unknown key",
+                        "elevation: 7200 ft",
+                        "elevaton: 7200 ft",
+                        "elevaton",
+                        "site.elevaton: unknown key; did you mean elevation? known keys here: name, elevation, "
+                                + "station-pressure, latitude, longitude, utc-offset, ground-reflectance"),
+                bad(
+                        "unknown key at the top",
+                        "tariff:\n",
+                        "tarif:\n",
+                        "tarif:",
+                        "tarif: unknown key; did you mean tariff? known keys here: title, customer, site, "
+                                + "cooling-day, heating-day, season, house, ducts, unit, furnace, thermostat, tariff"),
+                bad(
+                        "unknown key without a likely meaning",
+                        "  fan: auto\n",
+                        "  wlan-password: x\n",
+                        "wlan-password",
+                        "thermostat.wlan-password: unknown key; known keys here: setpoint, differential, fan"),
+                bad(
+                        "missing key",
+                        "  elevation: 7200 ft\n",
+                        "",
+                        "name: Larkspur Bench",
+                        "site.elevation: missing key; needed is an elevation from -1400 ft to 15000 ft (above sea "
+                                + "level; its unit decides which system the review prints first)"),
+                bad(
+                        "duplicate key",
+                        "  latitude: 38.9 deg\n",
+                        "  latitude: 38.9 deg\n  elevation: 10 ft\n",
+                        "elevation: 10 ft",
+                        "site.elevation: key given twice; give it once (first on line 16)"),
+                bad(
+                        "number without a unit",
+                        "elevation: 7200 ft",
+                        "elevation: 7200",
+                        "7200",
+                        "site.elevation: \"7200\" has no unit; allowed is an elevation from -1400 ft to 15000 ft"),
+                bad(
+                        "setpoint of 200 F",
+                        "  setpoint: 68 degF",
+                        "  setpoint: 200 degF",
+                        "200 degF",
+                        "thermostat.setpoint: 200 degF is out of range; allowed is an indoor temperature from 60 degF to 85 degF"),
+                bad(
+                        "no value",
+                        "  fan: auto",
+                        "  fan:",
+                        "fan:",
+                        4,
+                        "thermostat.fan: has no value; allowed is auto | on"),
+                bad(
+                        "null",
+                        "  fan: auto",
+                        "  fan: ~",
+                        "~",
+                        "thermostat.fan: has no value; allowed is auto | on"),
+                bad(
+                        "unknown word",
+                        "facing: west",
+                        "facing: leeward",
+                        "leeward",
+                        "house.rooms[1].walls[1].facing: \"leeward\" is not known here; allowed is north | north-east | "
+                                + "east | south-east | south | south-west | west | north-west"),
+                bad(
+                        "count that is not whole",
+                        "      people: 2",
+                        "      people: 2.5",
+                        "people: 2.5",
+                        8,
+                        "house.rooms[1].people: \"2.5\" is not a whole number; allowed is a whole number from 0 to 30"),
+                bad(
+                        "count out of range",
+                        "      people: 2",
+                        "      people: 300",
+                        "people: 300",
+                        8,
+                        "house.rooms[1].people: 300 is out of range; allowed is a whole number from 0 to 30"),
+                bad(
+                        "a day that does not exist",
+                        "date: 07-21",
+                        "date: 02-30",
+                        "02-30",
+                        "cooling-day.date: \"02-30\" is not a day of the year; allowed is month-day such as 07-21"),
+                bad(
+                        "a price without currency",
+                        "0.15 USD/kWh",
+                        "0.15 per kWh",
+                        "0.15 per kWh",
+                        "tariff.energy: \"0.15 per kWh\" is not a price; allowed is a price from 0 to 1000 with its "
+                                + "currency, such as 0.14 USD/kWh"),
+                bad(
+                        "a list where a group belongs",
+                        "  infiltration:\n    air",
+                        "  infiltration:\n    - air",
+                        "- air",
+                        "house.infiltration: is a list; allowed is a group of keys: air-changes-at-50-pascals, "
+                                + "leakage-area, air-changes"),
+                bad(
+                        "a group where a list belongs",
+                        "rooms: [main bedroom, bedroom 2, guest room]",
+                        "rooms: {main bedroom: 1}",
+                        "{main",
+                        "ducts.returns[2].rooms: is a group of keys; allowed is a list, each entry after \"- \""),
+                bad(
+                        "a group where a value belongs",
+                        "  fan: auto",
+                        "  fan: {is: auto}",
+                        "{is",
+                        "thermostat.fan: is a group of keys; allowed is auto | on"),
+                bad(
+                        "round and rectangular at once",
+                        "      width: 16 in",
+                        "      diameter: 14 in\n      width: 16 in",
+                        "name: west trunk",
+                        "ducts.trunks[1]: these keys do not fit together: diameter, height, width; give exactly one of: "
+                                + "diameter | width with height"),
+                bad(
+                        "neither of two keys",
+                        "    air-changes-at-50-pascals: 8 1/h",
+                        "    {}",
+                        "{}",
+                        "house.infiltration: missing key; give exactly one of: air-changes-at-50-pascals | "
+                                + "leakage-area | air-changes"),
+                bad(
+                        "half of a pair",
+                        "      height: 8 in\n",
+                        "",
+                        "name: west trunk",
+                        "ducts.trunks[1]: these keys do not fit together: width; give exactly one of: "
+                                + "diameter | width with height"),
+                bad(
+                        "too few entries",
+                        "          - {airflow: 1620 cfm, static-pressure: 0.1 in. w.g., power: 640 W}\n"
+                                + "          - {airflow: 1500 cfm, static-pressure: 0.3 in. w.g., power: 600 W}\n"
+                                + "          - {airflow: 1360 cfm, static-pressure: 0.5 in. w.g., power: 560 W}\n"
+                                + "          - {airflow: 1180 cfm, static-pressure: 0.7 in. w.g., power: 510 W}\n",
+                        "",
+                        "- {airflow: 960 cfm",
+                        "ducts.blower.speeds[1].points: has 2 entries; allowed are 3 to 20"),
+                bad(
+                        "a name that is no name",
+                        "    - name: laundry",
+                        "    - name: \"{}\"",
+                        "\"{}\"",
+                        "house.rooms[8].name: \"{}\" cannot be a name; allowed is a name of up to 60 letters, digits and spaces"),
+                bad(
+                        "a broken bracket",
+                        "rooms: [main bedroom, bedroom 2, guest room]",
+                        "rooms: [main bedroom, bedroom 2",
+                        "diameter: 10 in",
+                        8,
+                        "not YAML here: expected ',' or ']', but got :; write key: value lines, indented with spaces; "
+                                + "quote text that holds \": \" or \" #\""),
+                bad(
+                        "a tab",
+                        "  elevation: 7200 ft",
+                        "\televation: 7200 ft",
+                        "\televation",
+                        "not YAML here: found character '\\t(TAB)' that cannot start any token. (Do not use \\t(TAB) for "
+                                + "indentation); write key: value lines, indented with spaces; quote text that holds "
+                                + "\": \" or \" #\""),
+                bad(
+                        "a value that is no number",
+                        "elevation: 7200 ft",
+                        "elevation: high up",
+                        "high up",
+                        null),
+                bad("wrong dimension", "elevation: 7200 ft", "elevation: 7200 kg", "7200 kg", null),
+                bad(
+                        "unit nobody knows",
+                        "elevation: 7200 ft",
+                        "elevation: 7200 furlongs",
+                        "7200 furlongs",
+                        null),
+                bad(
+                        "trunk of 4 mm",
+                        "      width: 16 in\n      height: 8 in",
+                        "      diameter: 4 mm",
+                        "4 mm",
+                        null));
+    }
+
+    private static Arguments bad(String what, String old, String fresh, String place, String rest) {
+        return bad(what, old, fresh, place, 0, rest);
+    }
+
+    private static Arguments bad(
+            String what, String old, String fresh, String place, int shift, String rest) {
+        return arguments(what, old, fresh, place, shift, rest);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("spoiled")
+    void a_bad_file_gets_one_line_with_its_place(
+            String what, String old, String fresh, String place, int shift, String rest) {
+        String text = DemoText.with(DemoText.read(), old, fresh);
+        int from = Math.max(0, text.indexOf(fresh) - 400);
+        int at = text.indexOf(place, text.indexOf(fresh) < 0 || fresh.isEmpty() ? from : 0) + shift;
+        int line = (int) text.substring(0, at).chars().filter(c -> c == '\n').count() + 1;
+        int column = at - text.lastIndexOf('\n', at - 1);
+        JobFileException e =
+                catchThrowableOfType(
+                        JobFileException.class, () -> JobReader.read(text, "bad.yaml"));
+        assertThat(e).as(what).isNotNull();
+        assertThat(e.getMessage())
+                .doesNotContain("\n")
+                .startsWith("bad.yaml:" + line + ":" + column + ": ");
+        if (rest != null) {
+            assertThat(e.getMessage()).isEqualTo("bad.yaml:" + line + ":" + column + ": " + rest);
+        }
+    }
+
+    @Test
+    void an_empty_file_is_named_so() {
+        assertThat(message("  \n"))
+                .isEqualTo(
+                        "bad.yaml:1:1: the file is empty; a job file starts with title, customer, site, ...");
+    }
+
+    @Test
+    void a_file_of_comments_is_named_so() {
+        assertThat(message("# nothing\n"))
+                .isEqualTo(
+                        "bad.yaml:1:1: the file holds only comments; a job file starts with title, customer, site, ...");
+    }
+
+    @Test
+    void a_bare_text_is_no_job_file() {
+        assertThat(message("hello\n"))
+                .startsWith(
+                        "bad.yaml:1:1: is the single value \"hello\"; allowed is a group of keys: title, customer,");
+    }
+
+    @Test
+    void bytes_that_are_not_utf_8_are_refused_with_their_place() {
+        byte[] latin1 = "title: House\nsite: caf\u00e9\n".getBytes(StandardCharsets.ISO_8859_1);
+        JobFileException e =
+                catchThrowableOfType(
+                        JobFileException.class,
+                        () -> JobReader.read(new ByteArrayInputStream(latin1), "bad.yaml"));
+        assertThat(e)
+                .hasMessage("bad.yaml:2:10: byte e9 hex is not UTF-8 text; save the file as UTF-8");
+    }
+
+    @Test
+    void a_control_character_is_refused_with_its_place() {
+        assertThat(message("title: a\u0001b\n"))
+                .isEqualTo(
+                        "bad.yaml:1:9: a character that may not stand in the file (code 1 hex); printable text in UTF-8");
+    }
+
+    @Test
+    void bottomless_nesting_is_refused() {
+        assertThat(message("[".repeat(200_000)))
+                .isEqualTo("bad.yaml:1:1: nested too deeply; at most 40 levels of indentation");
+    }
+
+    @Test
+    void a_self_reference_is_refused() {
+        assertThat(message("title: &a [*a]\n"))
+                .isEqualTo(
+                        "bad.yaml:1:8: title: is a list; allowed is text of up to 120 characters");
+    }
+
+    @Test
+    void a_missing_file_is_named(@TempDir Path dir) {
+        Path file = dir.resolve("none.yaml");
+        JobFileException e =
+                catchThrowableOfType(JobFileException.class, () -> JobReader.read(file));
+        assertThat(e).hasMessage(file + ": no such file; give the path of a job file");
+    }
+
+    @Test
+    void a_directory_is_no_job_file(@TempDir Path dir) {
+        JobFileException e =
+                catchThrowableOfType(JobFileException.class, () -> JobReader.read(dir));
+        assertThat(e).hasMessage(dir + ": is a directory; give the path of a job file");
+    }
+
+    @Test
+    void an_oversized_file_is_not_read(@TempDir Path dir) throws Exception {
+        Path file = Files.writeString(dir.resolve("big.yaml"), "#".repeat(1_000_001));
+        JobFileException e =
+                catchThrowableOfType(JobFileException.class, () -> JobReader.read(file));
+        assertThat(e)
+                .hasMessage(
+                        file + ": is larger than 1000000 bytes; a job file is a few pages of text");
+    }
+
+    @Test
+    void the_shipped_file_is_read() throws JobFileException {
+        Part job = JobReader.read(DemoText.read(), "demo.yaml");
+        assertThat(job.part("site").amount("elevation", Length.class).getValue().doubleValue())
+                .isEqualTo(7200);
+        assertThat(job.part("ducts").parts("runs")).hasSize(12);
+        assertThat(job.part("ducts").parts("runs").get(6).part("register").text("position"))
+                .isEqualTo("shut");
+    }
+
+    @Test
+    void a_byte_order_mark_is_no_fault() throws JobFileException {
+        assertThat(JobReader.read("\uFEFF" + DemoText.read(), "demo.yaml").has("title")).isTrue();
+    }
+
+    @Test
+    void the_page_describes_exactly_the_keys_the_reader_knows() throws Exception {
+        String page = Files.readString(Path.of("job-file.md"));
+        int from = page.indexOf("<!-- keys -->");
+        assertThat(from).isPositive();
+        assertThat(page.substring(from + "<!-- keys -->".length()).strip())
+                .isEqualTo(JobPage.tables().strip());
+    }
+
+    private static String message(String text) {
+        return catchThrowableOfType(JobFileException.class, () -> JobReader.read(text, "bad.yaml"))
+                .getMessage();
+    }
+}

@@ -1,5 +1,0 @@
-package dev.thinair.loads;
-
-final class Placeholder {
-    private Placeholder() {}
-}

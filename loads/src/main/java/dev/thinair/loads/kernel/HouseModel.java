@@ -1,0 +1,335 @@
+package dev.thinair.loads.kernel;
+
+import dev.thinair.units.Range;
+import java.util.Arrays;
+
+/**
+ * A house as numbers: zones of air and walls between them, to the outdoors, to the ground.
+ *
+ * <p>A zone has one air node and one radiant node. Every inside face exchanges heat with its zone's
+ * air by a convection coefficient and with its zone's radiant node by a radiation coefficient, so
+ * radiation between faces needs no view factors (star network). A zone is either <em>held</em>, its
+ * air temperature given, or <em>free</em>, its air temperature found from its balance.
+ *
+ * <p>A wall has a front face in a zone; behind its layers lies a zone (the same or another), a
+ * boundary of given temperature, or nothing (adiabatic). Layers run from the front; towards a
+ * boundary they include the outer film.
+ *
+ * <p>Immutable once built; built by {@link Builder}.
+ */
+public final class HouseModel {
+    /** Marks a wall whose back is held at a boundary temperature. */
+    public static final int BOUNDARY = -1;
+
+    /** Marks a wall through whose back no heat passes. */
+    public static final int ADIABATIC = -2;
+
+    final int zones;
+    final boolean[] held;
+    final double[] airCapacity;
+    final double[] airConductance;
+    final int walls;
+    final int[] front;
+    final int[] back;
+    final double[] area;
+    final int[] construction;
+    final double[] frontConvection;
+    final double[] frontRadiation;
+    final double[] backConvection;
+    final double[] backRadiation;
+    final boolean[] glass;
+    final double[][] resistance;
+    final double[][] capacity;
+
+    private HouseModel(Builder b) {
+        zones = b.zones;
+        held = Arrays.copyOf(b.held, b.zones);
+        airCapacity = Arrays.copyOf(b.airCapacity, b.zones);
+        airConductance = Arrays.copyOf(b.airConductance, b.zones);
+        walls = b.walls;
+        front = Arrays.copyOf(b.front, b.walls);
+        back = Arrays.copyOf(b.back, b.walls);
+        area = Arrays.copyOf(b.area, b.walls);
+        construction = Arrays.copyOf(b.construction, b.walls);
+        frontConvection = Arrays.copyOf(b.frontConvection, b.walls);
+        frontRadiation = Arrays.copyOf(b.frontRadiation, b.walls);
+        backConvection = Arrays.copyOf(b.backConvection, b.walls);
+        backRadiation = Arrays.copyOf(b.backRadiation, b.walls);
+        glass = Arrays.copyOf(b.glass, b.walls);
+        resistance = Arrays.copyOf(b.resistance, b.constructions);
+        capacity = Arrays.copyOf(b.capacity, b.constructions);
+    }
+
+    private HouseModel(HouseModel o, double[] airConductance) {
+        zones = o.zones;
+        held = o.held;
+        airCapacity = o.airCapacity;
+        this.airConductance = airConductance;
+        walls = o.walls;
+        front = o.front;
+        back = o.back;
+        area = o.area;
+        construction = o.construction;
+        frontConvection = o.frontConvection;
+        frontRadiation = o.frontRadiation;
+        backConvection = o.backConvection;
+        backRadiation = o.backRadiation;
+        glass = o.glass;
+        resistance = o.resistance;
+        capacity = o.capacity;
+    }
+
+    /**
+     * The same house with other air conductances of its free zones (another elevation).
+     *
+     * @param conductance to outdoor air by zone, W/K, each 0 or more
+     * @return the changed model
+     * @throws IllegalArgumentException if the length differs or a value is negative
+     */
+    public HouseModel withAirConductance(double[] conductance) {
+        if (conductance.length != zones) {
+            throw new IllegalArgumentException(
+                    conductance.length + " conductances, but " + zones + " zones");
+        }
+        for (double g : conductance) {
+            Range.require("air conductance", g, 0, 1e9, "W/K");
+        }
+        return new HouseModel(this, conductance.clone());
+    }
+
+    /**
+     * Number of zones.
+     *
+     * @return zones
+     */
+    public int zones() {
+        return zones;
+    }
+
+    /**
+     * Number of walls.
+     *
+     * @return walls
+     */
+    public int walls() {
+        return walls;
+    }
+
+    /**
+     * Number of distinct layer sets.
+     *
+     * @return constructions
+     */
+    public int constructions() {
+        return resistance.length;
+    }
+
+    /**
+     * Whether a zone's air temperature is given.
+     *
+     * @param zone index
+     * @return true if held
+     */
+    public boolean held(int zone) {
+        return held[zone];
+    }
+
+    /**
+     * Zone of a wall's front face.
+     *
+     * @param wall index
+     * @return zone
+     */
+    public int front(int wall) {
+        return front[wall];
+    }
+
+    /**
+     * What is behind a wall.
+     *
+     * @param wall index
+     * @return a zone, {@link #BOUNDARY} or {@link #ADIABATIC}
+     */
+    public int back(int wall) {
+        return back[wall];
+    }
+
+    /**
+     * Conductance from a free zone's air to outdoor air.
+     *
+     * @param zone index
+     * @return conductance, W/K
+     */
+    public double airConductance(int zone) {
+        return airConductance[zone];
+    }
+
+    /**
+     * Heat capacity of a zone's air and furniture.
+     *
+     * @param zone index
+     * @return capacity, J/K
+     */
+    public double airCapacity(int zone) {
+        return airCapacity[zone];
+    }
+
+    /** Collects zones and walls; equal layer sets are stored once. Not thread-safe. */
+    public static final class Builder {
+        private int zones;
+        private boolean[] held = new boolean[4];
+        private double[] airCapacity = new double[4];
+        private double[] airConductance = new double[4];
+        private int walls;
+        private int[] front = new int[16];
+        private int[] back = new int[16];
+        private double[] area = new double[16];
+        private int[] construction = new int[16];
+        private double[] frontConvection = new double[16];
+        private double[] frontRadiation = new double[16];
+        private double[] backConvection = new double[16];
+        private double[] backRadiation = new double[16];
+        private boolean[] glass = new boolean[16];
+        private int constructions;
+        private double[][] resistance = new double[8][];
+        private double[][] capacity = new double[8][];
+
+        /** Starts an empty house. */
+        public Builder() {
+            // nothing to set
+        }
+
+        /**
+         * Adds a zone.
+         *
+         * @param isHeld true if its air temperature is given
+         * @param heatCapacity of air and furniture, J/K, 0 or more
+         * @param conductance from its air to outdoor air, W/K, 0 or more; only of free zones
+         * @return the zone's index
+         * @throws IllegalArgumentException if a value is out of range
+         */
+        public int zone(boolean isHeld, double heatCapacity, double conductance) {
+            Range.require("heat capacity of zone air", heatCapacity, 0, 1e12, "J/K");
+            Range.require("air conductance", conductance, 0, isHeld ? 0 : 1e9, "W/K");
+            if (zones == held.length) {
+                int more = 2 * zones;
+                held = Arrays.copyOf(held, more);
+                airCapacity = Arrays.copyOf(airCapacity, more);
+                airConductance = Arrays.copyOf(airConductance, more);
+            }
+            held[zones] = isHeld;
+            airCapacity[zones] = heatCapacity;
+            airConductance[zones] = conductance;
+            return zones++;
+        }
+
+        /**
+         * Adds a wall.
+         *
+         * @param frontZone zone of its front face
+         * @param behind zone of its back face, {@link #BOUNDARY} or {@link #ADIABATIC}
+         * @param squareMetres area, above 0
+         * @param r resistances from the front, m2 K/W, each above 0; with the outer film if a
+         *     boundary is behind
+         * @param c areal heat capacities, J/(m2 K), each 0 or more
+         * @param convectionFront W/(m2 K), above 0
+         * @param radiationFront W/(m2 K), above 0
+         * @param convectionBack W/(m2 K), above 0 if a zone is behind
+         * @param radiationBack W/(m2 K), above 0 if a zone is behind
+         * @param isGlass true if sun that has come in is not absorbed on its front
+         * @return the wall's index
+         * @throws IllegalArgumentException if a value is out of range or a zone does not exist
+         */
+        public int wall(
+                int frontZone,
+                int behind,
+                double squareMetres,
+                double[] r,
+                double[] c,
+                double convectionFront,
+                double radiationFront,
+                double convectionBack,
+                double radiationBack,
+                boolean isGlass) {
+            if (frontZone < 0 || frontZone >= zones) {
+                throw new IllegalArgumentException(
+                        "front zone is " + frontZone + ", but there are " + zones);
+            }
+            if (behind < ADIABATIC || behind >= zones) {
+                throw new IllegalArgumentException(
+                        "zone behind is " + behind + ", but there are " + zones);
+            }
+            Range.requireAbove("wall area", squareMetres, 0, "m2");
+            Transmission.checkWall(r, c, Transmission.DAY);
+            Range.requireAbove("convection coefficient", convectionFront, 0, "W/(m2 K)");
+            Range.requireAbove("radiation coefficient", radiationFront, 0, "W/(m2 K)");
+            if (behind >= 0) {
+                Range.requireAbove("convection coefficient", convectionBack, 0, "W/(m2 K)");
+                Range.requireAbove("radiation coefficient", radiationBack, 0, "W/(m2 K)");
+            }
+            if (walls == front.length) {
+                int more = 2 * walls;
+                front = Arrays.copyOf(front, more);
+                back = Arrays.copyOf(back, more);
+                area = Arrays.copyOf(area, more);
+                construction = Arrays.copyOf(construction, more);
+                frontConvection = Arrays.copyOf(frontConvection, more);
+                frontRadiation = Arrays.copyOf(frontRadiation, more);
+                backConvection = Arrays.copyOf(backConvection, more);
+                backRadiation = Arrays.copyOf(backRadiation, more);
+                glass = Arrays.copyOf(glass, more);
+            }
+            front[walls] = frontZone;
+            back[walls] = behind;
+            area[walls] = squareMetres;
+            construction[walls] = construction(r, c);
+            frontConvection[walls] = convectionFront;
+            frontRadiation[walls] = radiationFront;
+            backConvection[walls] = convectionBack;
+            backRadiation[walls] = radiationBack;
+            glass[walls] = isGlass;
+            return walls++;
+        }
+
+        private int construction(double[] r, double[] c) {
+            for (int k = 0; k < constructions; k++) {
+                if (Arrays.equals(resistance[k], r) && Arrays.equals(capacity[k], c)) {
+                    return k;
+                }
+            }
+            if (constructions == resistance.length) {
+                resistance = Arrays.copyOf(resistance, 2 * constructions);
+                capacity = Arrays.copyOf(capacity, 2 * constructions);
+            }
+            resistance[constructions] = r.clone();
+            capacity[constructions] = c.clone();
+            return constructions++;
+        }
+
+        /**
+         * Finishes the model.
+         *
+         * @return the model
+         * @throws IllegalArgumentException if there is no zone or a zone has no face
+         */
+        public HouseModel build() {
+            if (zones == 0) {
+                throw new IllegalArgumentException("a house needs at least one zone");
+            }
+            boolean[] faced = new boolean[zones];
+            for (int w = 0; w < walls; w++) {
+                faced[front[w]] = true;
+                if (back[w] >= 0) {
+                    faced[back[w]] = true;
+                }
+            }
+            for (int z = 0; z < zones; z++) {
+                if (!faced[z]) {
+                    throw new IllegalArgumentException(
+                            "zone " + z + " has no face, but needs at least one");
+                }
+            }
+            return new HouseModel(this);
+        }
+    }
+}

@@ -1,4 +1,0 @@
-package dev.thinair.ducts.kernel;
-final class Placeholder {
-    private Placeholder() {}
-}

@@ -30,31 +30,47 @@ public final class BlowerCurve {
      * @param pressure external static pressures, Pa, strictly rising, at least two
      * @param flow volume flow at each pressure, m3/s, above 0 (the last may be 0), strictly falling
      * @return the curve
-     * @throws IllegalArgumentException if the arrays differ in length, hold fewer than two points, or
-     *     are not monotone as required
+     * @throws IllegalArgumentException if the arrays differ in length, hold fewer than two points,
+     *     or are not monotone as required
      */
     public static BlowerCurve through(double[] pressure, double[] flow) {
         if (pressure.length != flow.length) {
             throw new IllegalArgumentException(
-                    "blower table has " + pressure.length + " pressures but " + flow.length + " flows");
+                    "blower table has "
+                            + pressure.length
+                            + " pressures but "
+                            + flow.length
+                            + " flows");
         }
         int n = pressure.length;
         if (n < 2) {
-            throw new IllegalArgumentException("blower table has " + n + " point, but needs two or more");
+            throw new IllegalArgumentException(
+                    "blower table has " + n + " point, but needs two or more");
         }
         for (int i = 0; i < n; i++) {
-            Range.require("external static pressure of blower table", pressure[i], -500, 5_000, "Pa");
+            Range.require(
+                    "external static pressure of blower table", pressure[i], -500, 5_000, "Pa");
             Range.require("airflow of blower table", flow[i], 0, 100, "m3/s");
             if (i > 0 && !(pressure[i] > pressure[i - 1])) {
                 throw new IllegalArgumentException(
                         "blower table: external static pressure must rise from row to row, but "
-                                + pressure[i] + " Pa follows " + pressure[i - 1] + " Pa");
+                                + pressure[i]
+                                + " Pa follows "
+                                + pressure[i - 1]
+                                + " Pa");
             }
             if (i > 0 && !(flow[i] < flow[i - 1])) {
                 throw new IllegalArgumentException(
                         "blower table is not monotone: airflow must fall as external static pressure"
-                                + " rises, but " + flow[i] + " m3/s at " + pressure[i] + " Pa follows "
-                                + flow[i - 1] + " m3/s at " + pressure[i - 1] + " Pa");
+                                + " rises, but "
+                                + flow[i]
+                                + " m3/s at "
+                                + pressure[i]
+                                + " Pa follows "
+                                + flow[i - 1]
+                                + " m3/s at "
+                                + pressure[i - 1]
+                                + " Pa");
             }
         }
         return new BlowerCurve(pressure.clone(), flow.clone(), slopes(pressure, flow));
@@ -80,9 +96,7 @@ public final class BlowerCurve {
             d[i] = (w0 + w1) / (w0 / secant[i - 1] + w1 / secant[i]);
         }
         d[0] = endSlope(p[1] - p[0], p[2] - p[1], secant[0], secant[1]);
-        d[n - 1] =
-                endSlope(
-                        p[n - 1] - p[n - 2], p[n - 2] - p[n - 3], secant[n - 2], secant[n - 3]);
+        d[n - 1] = endSlope(p[n - 1] - p[n - 2], p[n - 2] - p[n - 3], secant[n - 2], secant[n - 3]);
         return d;
     }
 
@@ -157,9 +171,18 @@ public final class BlowerCurve {
     }
 
     /**
-     * Pressure at any flow, continued in a straight line beyond both ends, so that an iteration may
-     * stray outside the table and come back.
+     * Pressure at any flow, continued in a straight line beyond both ends of the table.
+     *
+     * @param q volume flow, m3/s
+     * @return external static pressure at the table's density, Pa
+     * @throws IllegalArgumentException if the flow is not finite
      */
+    public double pressureBeyond(double q) {
+        Range.require("blower airflow", q, -1e3, 1e3, "m3/s");
+        return riseAt(q);
+    }
+
+    /** As {@link #pressureBeyond}, unchecked: an iteration may stray outside and come back. */
     double riseAt(double q) {
         int n = flow.length;
         if (q >= flow[0]) {

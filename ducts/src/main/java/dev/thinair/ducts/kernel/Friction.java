@@ -5,16 +5,18 @@ import dev.thinair.units.Range;
 /**
  * Darcy friction factors of ducts, and the friction loss they cause.
  *
- * <p>Every factor here is the Darcy (Moody) factor, four times the Fanning factor. The library's own
- * method is Colebrook-White solved to rounding error; the explicit approximations stand beside it
- * under their authors' names, for comparison and for class.
+ * <p>Every factor here is the Darcy (Moody) factor, four times the Fanning factor. The library's
+ * own method is Colebrook-White solved to rounding error; the explicit approximations stand beside
+ * it under their authors' names, for comparison and for class.
  */
 public final class Friction {
 
     /** Reynolds number below which flow is taken as laminar. Textbook value (from memory). */
     public static final double LAMINAR_LIMIT = 2_300;
 
-    /** Reynolds number above which flow is taken as fully turbulent. Textbook value (from memory). */
+    /**
+     * Reynolds number above which flow is taken as fully turbulent. Textbook value (from memory).
+     */
     public static final double TURBULENT_LIMIT = 4_000;
 
     /** 2 / ln 10: turns natural logarithms into the -2 log10 of Colebrook-White. */
@@ -31,8 +33,8 @@ public final class Friction {
     /**
      * Friction factor of turbulent flow by Colebrook-White.
      *
-     * <p>Formula: {@code 1/sqrt(f) = -2 log10( (eps/D)/3.7 + 2.51/(Re sqrt(f)) )}, solved for f with
-     * one exact logarithm.
+     * <p>Formula: {@code 1/sqrt(f) = -2 log10( (eps/D)/3.7 + 2.51/(Re sqrt(f)) )}, solved for f
+     * with one exact logarithm.
      *
      * <p>Accuracy: below 1e-15 relative. The formula itself describes measured ducts to a few per
      * cent, and below Re 4,000 it is only arithmetic.
@@ -71,9 +73,9 @@ public final class Friction {
      * Friction factor at any Reynolds number: laminar to 2,300, Colebrook-White from 4,000, and
      * between them the cubic in (ln Re, ln f) that meets both in value and in slope.
      *
-     * <p>The bridge is a numerical convention without a source: real transitional flow is not steady.
-     * It has no jump, and the friction loss rises with the flow all along it, so a network solution
-     * stays unique.
+     * <p>The bridge is a numerical convention without a source: real transitional flow is not
+     * steady. It has no jump, and the friction loss rises with the flow all along it, so a network
+     * solution stays unique.
      *
      * @param reynolds Reynolds number, above 0 and up to 1e8
      * @param relativeRoughness absolute roughness over hydraulic diameter, in [0, 0.05]
@@ -128,8 +130,7 @@ public final class Friction {
      */
     public static double haaland(double reynolds, double relativeRoughness) {
         requireTurbulent(reynolds, relativeRoughness);
-        double x =
-                -1.8 * Math.log10(Math.pow(relativeRoughness / 3.7, 1.11) + 6.9 / reynolds);
+        double x = -1.8 * Math.log10(Math.pow(relativeRoughness / 3.7, 1.11) + 6.9 / reynolds);
         return 1 / (x * x);
     }
 
@@ -156,11 +157,11 @@ public final class Friction {
     /**
      * Friction factor by the Altshul-Tsal approximation that older duct-design chapters give.
      *
-     * <p>Formula: {@code f' = 0.11 (eps/D + 68/Re)^0.25}; {@code f = f'} where f' is at least 0.018,
-     * else {@code f = 0.85 f' + 0.0028}.
+     * <p>Formula: {@code f' = 0.11 (eps/D + 68/Re)^0.25}; {@code f = f'} where f' is at least
+     * 0.018, else {@code f = 0.85 f' + 0.0028}.
      *
-     * <p>Source: Tsal (1989) after Altshul, as given in ASHRAE Handbook - Fundamentals, chapter Duct
-     * Design (from memory).
+     * <p>Source: Tsal (1989) after Altshul, as given in ASHRAE Handbook - Fundamentals, chapter
+     * Duct Design (from memory).
      *
      * @param reynolds Reynolds number, in [2300, 1e8]
      * @param relativeRoughness absolute roughness over hydraulic diameter, in [0, 0.05]
@@ -178,8 +179,8 @@ public final class Friction {
      * Colebrook-White, accelerated by Steffensen's rule.
      *
      * <p>Formula: {@code A = -2 log10(eps/D/3.7 + 12/Re)}, {@code B = -2 log10(eps/D/3.7 + 2.51
-     * A/Re)}, {@code C = -2 log10(eps/D/3.7 + 2.51 B/Re)}, {@code 1/sqrt(f) = A - (B - A)^2/(C - 2B +
-     * A)}.
+     * A/Re)}, {@code C = -2 log10(eps/D/3.7 + 2.51 B/Re)}, {@code 1/sqrt(f) = A - (B - A)^2/(C - 2B
+     * + A)}.
      *
      * <p>Source: Serghides (1984), Chem. Eng. 91(5), 63-64 (from memory).
      *
@@ -223,8 +224,8 @@ public final class Friction {
     /**
      * Friction loss per length of duct.
      *
-     * <p>Formula: {@code dp/L = f/D_h rho V^2/2} (Darcy-Weisbach) with f from {@link #darcy}; zero at
-     * zero velocity.
+     * <p>Formula: {@code dp/L = f/D_h rho V^2/2} (Darcy-Weisbach) with f from {@link #darcy}; zero
+     * at zero velocity.
      *
      * @param velocity mean velocity, m/s, in [0, 100]
      * @param hydraulicDiameter hydraulic diameter, m, above 0
@@ -277,7 +278,9 @@ public final class Friction {
         return bridgeSlope(re, x, turbulentSlope(x, TURBULENT_LIMIT, relative));
     }
 
-    /** Implicit derivative of Colebrook-White: no logarithm is needed once x = 1/sqrt(f) is known. */
+    /**
+     * Implicit derivative of Colebrook-White: no logarithm is needed once x = 1/sqrt(f) is known.
+     */
     private static double turbulentSlope(double x, double re, double relative) {
         double b = 2.51 / re;
         double s = relative * (1 / 3.7) + b * x;
@@ -347,7 +350,8 @@ public final class Friction {
     private static double roughLog(double x) {
         long bits = Double.doubleToRawLongBits(x);
         int exponent = (int) (bits >>> 52) - 1023;
-        double m = Double.longBitsToDouble((bits & 0x000f_ffff_ffff_ffffL) | 0x3ff0_0000_0000_0000L);
+        double m =
+                Double.longBitsToDouble((bits & 0x000f_ffff_ffff_ffffL) | 0x3ff0_0000_0000_0000L);
         return exponent * LN_2
                 - 1.9324431902013348
                 + m

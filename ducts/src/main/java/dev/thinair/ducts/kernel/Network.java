@@ -8,9 +8,9 @@ import java.util.List;
 /**
  * Flows and pressures in any connected graph of ducts, filters, leaks and blowers.
  *
- * <p>Model: one air density and viscosity in the whole network, total pressures at the nodes, volume
- * conserved at every node. A branch from node a to node b obeys {@code p_a - p_b + gain = h(Q)}, with
- * Q positive from a to b and h rising:
+ * <p>Model: one air density and viscosity in the whole network, total pressures at the nodes,
+ * volume conserved at every node. A branch from node a to node b obeys {@code p_a - p_b + gain =
+ * h(Q)}, with Q positive from a to b and h rising:
  *
  * <ul>
  *   <li>duct: {@code h = (m f L/D + C) rho V^2/2}, f by {@link Friction#darcy};
@@ -26,8 +26,8 @@ import java.util.List;
  * branch and one linear system for the pressures. Since h rises with Q, the solution minimises a
  * convex content function and is unique; a line search on that function's slope makes the iteration
  * converge from any start. The linear system is eliminated in minimum-degree order fixed when the
- * network is built, so that a tree costs linear time and a loop only its own fill; pivots are formed
- * by additions of positive numbers only (star-mesh reduction), so that no digits are lost.
+ * network is built, so that a tree costs linear time and a loop only its own fill; pivots are
+ * formed by additions of positive numbers only (star-mesh reduction), so that no digits are lost.
  *
  * <p>Source: the global gradient method of Todini and Pilati (1987) and the content of Cherry and
  * Millar (1951) (both from memory); line search and elimination are this library's own.
@@ -49,7 +49,9 @@ public final class Network {
 
     private static final int MAX_STEPS = 100;
 
-    /** Flow below which the slope of a purely quadratic or leakage law is no longer followed, m3/s. */
+    /**
+     * Flow below which the slope of a purely quadratic or leakage law is no longer followed, m3/s.
+     */
     private static final double SLOPE_FLOOR = 1e-6;
 
     private final Topology topology;
@@ -179,11 +181,17 @@ public final class Network {
             }
         }
         throw new IllegalArgumentException(
-                "there is no " + what + " named \"" + name + "\"; known are " + Arrays.asList(names));
+                "there is no "
+                        + what
+                        + " named \""
+                        + name
+                        + "\"; known are "
+                        + Arrays.asList(names));
     }
 
     /**
-     * Whether the unknown nodes form a tree (or several), in which case elimination takes linear time.
+     * Whether the unknown nodes form a tree (or several), in which case elimination takes linear
+     * time.
      *
      * @return true if no loop runs through nodes of unknown pressure
      */
@@ -238,7 +246,9 @@ public final class Network {
     public Network withDuct(int branch, double... duct) {
         if (kind[branch] != DUCT || duct.length != WIDTH) {
             throw new IllegalArgumentException(
-                    "branch \"" + branchName(branch) + "\" is no duct, or not six numbers were given");
+                    "branch \""
+                            + branchName(branch)
+                            + "\" is no duct, or not six numbers were given");
         }
         checkDuct(branchName(branch), duct[0], duct[1], duct[2], duct[3], duct[4], duct[5]);
         double[] changed = data.clone();
@@ -292,7 +302,8 @@ public final class Network {
      */
     public Network withFilter(int branch, double viscous, double quadratic) {
         if (kind[branch] != FILTER) {
-            throw new IllegalArgumentException("branch \"" + branchName(branch) + "\" is no filter");
+            throw new IllegalArgumentException(
+                    "branch \"" + branchName(branch) + "\" is no filter");
         }
         checkFilter(branchName(branch), viscous, quadratic);
         double[] changed = data.clone();
@@ -367,7 +378,9 @@ public final class Network {
             }
             if (!(change < Double.POSITIVE_INFINITY)) {
                 throw new IllegalStateException(
-                        "network solution broke down at branch \"" + branchName(worst) + "\" in step "
+                        "network solution broke down at branch \""
+                                + branchName(worst)
+                                + "\" in step "
                                 + step);
             }
             boolean balanced = step > 1 || !cold;
@@ -387,8 +400,13 @@ public final class Network {
             }
         }
         throw new IllegalStateException(
-                "network did not settle in " + MAX_STEPS + " steps: branch \"" + branchName(worst)
-                        + "\" still changes by " + change + " of its flow");
+                "network did not settle in "
+                        + MAX_STEPS
+                        + " steps: branch \""
+                        + branchName(worst)
+                        + "\" still changes by "
+                        + change
+                        + " of its flow");
     }
 
     /**
@@ -478,8 +496,8 @@ public final class Network {
 
     /**
      * Value and slope of every branch law at the present flows, turned into {@code Q = source +
-     * conductance dp}. With {@code secant} the passive branches are drawn through the origin instead:
-     * the first step then only needs the right order of size, not the right sign.
+     * conductance dp}. With {@code secant} the passive branches are drawn through the origin
+     * instead: the first step then only needs the right order of size, not the right sign.
      */
     private void laws(Workspace w, boolean secant) {
         double[] loss = w.loss;
@@ -655,8 +673,8 @@ public final class Network {
      * @param flow volume flow, m3/s
      * @param density air density, kg/m3
      * @param viscosity dynamic viscosity, Pa s
-     * @return pressure loss from start to end, Pa; for a blower minus its rise; for a held flow NaN is
-     *     never returned but an error thrown
+     * @return pressure loss from start to end, Pa; for a blower minus its rise; for a held flow NaN
+     *     is never returned but an error thrown
      * @throws IllegalArgumentException if the branch is a held flow, or the air is not physical
      */
     public double loss(int branch, double flow, double density, double viscosity) {
@@ -664,7 +682,9 @@ public final class Network {
         Range.require("flow", flow, -1e3, 1e3, "m3/s");
         if (kind[branch] == HELD) {
             throw new IllegalArgumentException(
-                    "branch \"" + branchName(branch) + "\" holds its flow; its pressure follows from"
+                    "branch \""
+                            + branchName(branch)
+                            + "\" holds its flow; its pressure follows from"
                             + " the network");
         }
         Workspace w = workspace();
@@ -691,7 +711,9 @@ public final class Network {
         Range.require("friction multiplier of \"" + name + "\"", multiplier, 0, 100, "");
         if (length * multiplier + coefficient < 1e-9) {
             throw new IllegalArgumentException(
-                    "duct \"" + name + "\" has neither length nor loss coefficient: a branch needs some"
+                    "duct \""
+                            + name
+                            + "\" has neither length nor loss coefficient: a branch needs some"
                             + " resistance; join its two nodes instead");
         }
     }
@@ -819,7 +841,8 @@ public final class Network {
          * @param name its name, unique among nodes
          * @param pressure total pressure, Pa, gauge
          * @return node number
-         * @throws IllegalArgumentException if the name is blank or taken, or the pressure not finite
+         * @throws IllegalArgumentException if the name is blank or taken, or the pressure not
+         *     finite
          */
         public int fixedNode(String name, double pressure) {
             Range.require("pressure of node \"" + name + "\"", pressure, -10_000, 10_000, "Pa");
@@ -838,7 +861,8 @@ public final class Network {
                 throw new IllegalArgumentException("a " + what + " needs a name");
             }
             if (taken.contains(name)) {
-                throw new IllegalArgumentException("there are two " + what + "s named \"" + name + "\"");
+                throw new IllegalArgumentException(
+                        "there are two " + what + "s named \"" + name + "\"");
             }
         }
 
@@ -855,7 +879,8 @@ public final class Network {
          * @param lossCoefficient sum of loss coefficients on the duct's own velocity pressure
          * @param frictionMultiplier factor on friction for compressed flexible duct, else 1
          * @return branch number
-         * @throws IllegalArgumentException if a number is out of range or the branch has no resistance
+         * @throws IllegalArgumentException if a number is out of range or the branch has no
+         *     resistance
          */
         public int duct(
                 String name,
@@ -868,7 +893,12 @@ public final class Network {
                 double lossCoefficient,
                 double frictionMultiplier) {
             checkDuct(
-                    name, hydraulicDiameter, area, length, roughness, lossCoefficient,
+                    name,
+                    hydraulicDiameter,
+                    area,
+                    length,
+                    roughness,
+                    lossCoefficient,
                     frictionMultiplier);
             return add(
                     name,
@@ -928,8 +958,14 @@ public final class Network {
          * @throws IllegalArgumentException if a number is out of range
          */
         public int leak(String name, int from, int to, double coefficient, double exponent) {
-            Range.requireAbove("leakage coefficient of \"" + name + "\"", coefficient, 0, "m3/(s Pa^n)");
-            Range.require("leakage coefficient of \"" + name + "\"", coefficient, 1e-9, 10, "m3/(s Pa^n)");
+            Range.requireAbove(
+                    "leakage coefficient of \"" + name + "\"", coefficient, 0, "m3/(s Pa^n)");
+            Range.require(
+                    "leakage coefficient of \"" + name + "\"",
+                    coefficient,
+                    1e-9,
+                    10,
+                    "m3/(s Pa^n)");
             Range.require("leakage exponent of \"" + name + "\"", exponent, 0.5, 1, "");
             return add(name, from, to, LEAK, null, coefficient, exponent);
         }
@@ -997,17 +1033,28 @@ public final class Network {
             gains.set(branch, pressure);
         }
 
-        private int add(String name, int from, int to, int kind, BlowerCurve table, double... values) {
+        private int add(
+                String name, int from, int to, int kind, BlowerCurve table, double... values) {
             requireName(name, branchNames, "branch");
             int nodes = nodeNames.size();
             if (from < 0 || from >= nodes || to < 0 || to >= nodes) {
                 throw new IllegalArgumentException(
-                        "branch \"" + name + "\" joins nodes " + from + " and " + to + ", but there are "
+                        "branch \""
+                                + name
+                                + "\" joins nodes "
+                                + from
+                                + " and "
+                                + to
+                                + ", but there are "
                                 + nodes);
             }
             if (from == to) {
                 throw new IllegalArgumentException(
-                        "branch \"" + name + "\" starts and ends at node \"" + nodeNames.get(from) + "\"");
+                        "branch \""
+                                + name
+                                + "\" starts and ends at node \""
+                                + nodeNames.get(from)
+                                + "\"");
             }
             branchNames.add(name);
             ends.add(new int[] {from, to});
@@ -1022,8 +1069,8 @@ public final class Network {
          * Finishes: numbers the nodes for elimination and checks that all hang together.
          *
          * @return the network
-         * @throws IllegalArgumentException if there is no branch, no node of known pressure, or a node
-         *     that no open branch joins to one of known pressure
+         * @throws IllegalArgumentException if there is no branch, no node of known pressure, or a
+         *     node that no open branch joins to one of known pressure
          */
         public Network build() {
             if (branchNames.isEmpty()) {
@@ -1043,7 +1090,10 @@ public final class Network {
             Topology topology = Topology.of(nodeNames, nodePressures, branchNames, ends);
             topology.requireReach(count);
             double[] fixed =
-                    nodePressures.stream().mapToDouble(Double::doubleValue).filter(p -> p == p).toArray();
+                    nodePressures.stream()
+                            .mapToDouble(Double::doubleValue)
+                            .filter(p -> p == p)
+                            .toArray();
             return new Network(
                     topology,
                     referenceDensity,
@@ -1111,7 +1161,10 @@ public final class Network {
         }
 
         static Topology of(
-                List<String> nodeNames, List<Double> pressures, List<String> branchNames, List<int[]> ends) {
+                List<String> nodeNames,
+                List<Double> pressures,
+                List<String> branchNames,
+                List<int[]> ends) {
             int nodes = nodeNames.size();
             int[] from = ends.stream().mapToInt(e -> e[0]).toArray();
             int[] to = ends.stream().mapToInt(e -> e[1]).toArray();
@@ -1216,9 +1269,11 @@ public final class Network {
         }
 
         private static int find(int[] columnStart, int[] slotRow, int column, int row) {
-            int at = Arrays.binarySearch(slotRow, columnStart[column], columnStart[column + 1], row);
+            int at =
+                    Arrays.binarySearch(slotRow, columnStart[column], columnStart[column + 1], row);
             if (at < 0) {
-                throw new IllegalStateException("elimination has no place for " + column + ", " + row);
+                throw new IllegalStateException(
+                        "elimination has no place for " + column + ", " + row);
             }
             return at;
         }

@@ -1,4 +1,0 @@
-package dev.thinair.ducts;
-final class Placeholder {
-    private Placeholder() {}
-}

@@ -29,6 +29,7 @@ final class Kind {
     private static final Map<Class<?>, Kind> BY_TYPE = new HashMap<>();
     private static final List<Kind> ALL = new ArrayList<>();
 
+    private final Class<?> type;
     private final String name;
     private final String article;
     private final String example;
@@ -38,6 +39,7 @@ final class Kind {
     private final Map<String, Unit<?>> anyCase = new HashMap<>();
 
     private Kind(Class<?> type, String article, String name, String example, Unit<?> si) {
+        this.type = type;
         this.article = article;
         this.name = name;
         this.example = example;
@@ -56,6 +58,10 @@ final class Kind {
 
     static List<Kind> all() {
         return ALL;
+    }
+
+    Class<?> type() {
+        return type;
     }
 
     String name() {

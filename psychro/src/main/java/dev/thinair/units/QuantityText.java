@@ -117,6 +117,17 @@ public final class QuantityText {
                                     .filter(label -> !label.isEmpty())
                                     .collect(Collectors.joining(", ")));
         }
+        int slash = unitText.indexOf('/');
+        if (!Crossing.measures(read, kind.si()) && slash > 0 && unitText.indexOf('(') < 0) {
+            // "BTU/h-ft2-degF": handbooks put all that follows the one slash below it.
+            Unit<?> below =
+                    UnitExpression.parse(
+                            unitText.substring(0, slash + 1)
+                                    + "("
+                                    + unitText.substring(slash + 1)
+                                    + ")");
+            read = below != null ? below : read;
+        }
         if (!Crossing.measures(read, kind.si())) {
             throw refused(text, kind, unitText + " does not measure it");
         }

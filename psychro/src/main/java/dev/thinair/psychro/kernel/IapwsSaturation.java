@@ -37,7 +37,7 @@ public final class IapwsSaturation {
     private static final double A3 = -0.610598130e1;
     private static final double B3 = 0.170333333e1;
 
-    private static final double LOWEST_PRESSURE = liquid(LOWEST_LIQUID);
+    static final double LOWEST_PRESSURE = liquid(LOWEST_LIQUID);
     private static final double CRITICAL_PRESSURE = liquid(CRITICAL_TEMPERATURE);
 
     private IapwsSaturation() {}
@@ -95,13 +95,30 @@ public final class IapwsSaturation {
      */
     public static double icePressure(double temperature) {
         Range.require("temperature of ice", temperature, LOWEST_ICE, TRIPLE_TEMPERATURE, "K");
+        return ice(temperature);
+    }
+
+    /** Sublimation pressure without a domain check. */
+    static double ice(double temperature) {
         double theta = temperature / TRIPLE_TEMPERATURE;
         double log = Math.log(theta);
         double sum = A1 * Math.exp(B1 * log) + A2 * Math.exp(B2 * log) + A3 * Math.exp(B3 * log);
         return TRIPLE_PRESSURE * Math.exp(sum / theta);
     }
 
-    private static double liquid(double temperature) {
+    /** Slope d(ln p)/dT of the sublimation pressure, 1/K. */
+    static double iceLogSlope(double temperature) {
+        double theta = temperature / TRIPLE_TEMPERATURE;
+        double log = Math.log(theta);
+        double sum =
+                A1 * (B1 - 1) * Math.exp(B1 * log)
+                        + A2 * (B2 - 1) * Math.exp(B2 * log)
+                        + A3 * (B3 - 1) * Math.exp(B3 * log);
+        return sum / (theta * temperature);
+    }
+
+    /** Region 4 without a domain check. */
+    static double liquid(double temperature) {
         double theta = temperature + N9 / (temperature - N10);
         double a = theta * (theta + N1) + N2;
         double b = theta * (N3 * theta + N4) + N5;

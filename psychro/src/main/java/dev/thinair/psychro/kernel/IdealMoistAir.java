@@ -311,4 +311,40 @@ public final class IdealMoistAir {
     public static double wetBulb(double dryBulb, double humidityRatio, double pressure) {
         return WetBulb.temperature(dryBulb, humidityRatio, pressure);
     }
+
+    /**
+     * Specific enthalpy of liquid water, 4.186 <var>t</var> kJ/kg: the line that equation (33)
+     * implies.
+     *
+     * @param temperature temperature, K, in [273.15, 473.15]
+     * @return specific enthalpy, J/kg of water
+     * @throws IllegalArgumentException if temperature is NaN or outside its range
+     */
+    public static double liquidEnthalpy(double temperature) {
+        Range.require(
+                "temperature of liquid water",
+                temperature,
+                Domain.ICE_POINT,
+                Domain.HIGHEST_TEMPERATURE,
+                "K");
+        return 4186 * (temperature - Domain.ICE_POINT);
+    }
+
+    /**
+     * Specific enthalpy of ice, -333.4 + 2.1 <var>t</var> kJ/kg (the handbook's figures; the heat
+     * of fusion from memory).
+     *
+     * @param temperature temperature, K, in [173.15, 273.15]
+     * @return specific enthalpy, J/kg of ice
+     * @throws IllegalArgumentException if temperature is NaN or outside its range
+     */
+    public static double iceEnthalpy(double temperature) {
+        Range.require(
+                "temperature of ice",
+                temperature,
+                Domain.LOWEST_TEMPERATURE,
+                Domain.ICE_POINT,
+                "K");
+        return -333_400 + 2100 * (temperature - Domain.ICE_POINT);
+    }
 }

@@ -48,7 +48,7 @@ public final class Saturation {
     private static final double C13 = 6.5459673;
 
     // Edges of the two curves, computed by the formulas above.
-    private static final double ICE_AT_LOWEST = Math.exp(logOverIce(Domain.LOWEST_TEMPERATURE));
+    static final double ICE_AT_LOWEST = Math.exp(logOverIce(Domain.LOWEST_TEMPERATURE));
     private static final double ICE_AT_ICE_POINT = Math.exp(logOverIce(Domain.ICE_POINT));
     private static final double LIQUID_AT_ICE_POINT = Math.exp(logOverLiquid(Domain.ICE_POINT));
     private static final double LIQUID_AT_HIGHEST =

@@ -1,0 +1,1401 @@
+package dev.thinair.cycling.kernel;
+
+import dev.thinair.units.Range;
+
+/**
+ * Runs a linear house with a thermostat, every switch time exact.
+ *
+ * <p>Between two events each mode of the house ({@link ModalHouse}) has a closed solution, because
+ * all that acts on it is constant, linear in time or a decaying exponential: forcing is linear
+ * between marks, the capacity is held, and its growth after a start, <code>
+ * Q (1 - e<sup>-t/&tau;</sup>)</code>, is one more exponential. The temperature at the thermostat
+ * is then a line plus a sum of exponentials. Its first exit from the thermostat's band is isolated
+ * by bounds that cannot miss one (terms split by sign bound value, slope and curvature over an
+ * interval) and refined by Halley steps inside a bracket.
+ *
+ * <p><b>Accuracy.</b> Switch times are those of the model to about 1e-7 s. A touch of the band that
+ * lasts less than {@value #RESOLUTION_NOTE} of an interval (14 ms of an hour) may pass unseen. If a
+ * mode decays at the rate of the start-up within 1e-5, that time constant is moved by 2e-5 of
+ * itself.
+ *
+ * <p><b>Capacity rule.</b> The unit's state is looked up when it starts, changes stage, at every
+ * mark, and at least every {@link CycleControl#refreshSeconds()} while it runs, and held in
+ * between. It is looked up for the middle of what lies ahead: outdoor air half-way to the next mark
+ * (or half the last run, if that is shorter), return air at the middle of the way down to the
+ * switch-off temperature; if the return air turns out to differ by more than 0.02 K on average, the
+ * stretch is run once more with the average found.
+ *
+ * <p><b>Variable speed.</b> The control corrects the speed every {@link
+ * CycleControl#controlSeconds()} to the constant capacity that brings the thermostat to its
+ * setpoint at the next correction, between the lowest speed and full; at the lowest speed it
+ * switches off at the bottom of the band.
+ *
+ * <p><b>Moisture.</b> One well-mixed humidity ratio; removal by the coil is linear in it about the
+ * state looked up, so that the balance is solved exactly over each stretch; the coil's water is
+ * kept account of and evaporates by a linearly falling rate while the fan runs on.
+ *
+ * <p>Holds scratch memory: one engine per thread. Results depend on nothing but the arguments.
+ */
+public final class ThermostatEngine {
+
+    static final String RESOLUTION_NOTE = "2^-18";
+
+    private static final int LEVELS = 19;
+    private static final int TAIL_LEVEL = 5;
+    private static final double NEGLIGIBLE =
+            1e-13; // K, amplitude of a mode that is left out of a search
+    private static final int STAGE_OFF = 0;
+    private static final int STAGE_LOW = 1;
+    private static final int STAGE_HIGH = 2;
+    private static final int STAGE_MODULATING = 3;
+
+    private final ModalHouse house;
+    private final int n;
+    private final double[] rate; // n + 1: the last is the start-up's
+    private final double[] inverseRate;
+    private final double[] inverseGap; // 1 / (rate - start-up rate)
+    private final double[] sensor;
+    private final double[] returned;
+    private final double[] supply;
+    private final double[] lost;
+    private final double[] content;
+
+    // State carried through a run.
+    private final double[] z;
+    private int stage;
+    private boolean above;
+    private double deficit;
+    private double humidityRatio;
+    private double coilWater;
+    private double offWater;
+    private double offRate;
+    private double offAge;
+    private double onAge;
+    private double lastRun;
+    private double lockLeft;
+    private double refreshAge;
+
+    // Capacity now.
+    private final double[] low = new double[UnitResponse.RESULTS];
+    private final double[] mid = new double[UnitResponse.RESULTS];
+    private final double[] high = new double[UnitResponse.RESULTS];
+    private final double[] now = new double[UnitResponse.RESULTS];
+    private double lookedUpHumidityRatio;
+    private double lookedUpReturn;
+    private boolean fresh;
+
+    // Forcing of the interval.
+    private double[] fStart;
+    private double[] fEnd;
+    private final double[] fSlope;
+
+    // Stretch: z_k(t) = a + b t + p e^(-mu t) + d e^(-lambda t).
+    private final double[] a;
+    private final double[] b;
+    private final double[] p;
+    private final double[] d;
+    private double lineStart;
+    private double lineSlope;
+    private final int[] live;
+    private final double[] liveRate;
+    private double[] current;
+    private double[] next;
+    private int liveCount;
+    private final double[] zIntegral;
+    private final double[] dayIntegral;
+    private double sensorIntegral;
+
+    // Decay tables for the interval and the start-up in use.
+    private final double[][] decay = new double[LEVELS][];
+    private final double[] step = new double[LEVELS];
+    private double tableInterval = Double.NaN;
+    private double startUpRate = Double.NaN;
+    private double startUpAsked = Double.NaN;
+    private double controlTable = Double.NaN;
+    private double controlReach;
+    private double controlReachStart;
+
+    // Sums at the left and right end of a search interval.
+    private double leftValue;
+    private double leftSlope;
+    private double leftPos;
+    private double leftNeg;
+    private double leftSlopePos;
+    private double leftSlopeNeg;
+    private double leftCurvePos;
+    private double leftCurveNeg;
+    private double sum0;
+    private double abs0;
+    private double sum1;
+    private double abs1;
+    private double sum2;
+    private double abs2;
+    private boolean exitHigh;
+    private double[] traceSlots;
+    private int traceNext;
+
+    /**
+     * Makes an engine.
+     *
+     * @param house the house
+     * @param sensorWeights share of each node in what the thermostat feels, sum 1
+     * @param returnWeights share of each node in the air that goes back to the unit, sum 1
+     * @param supplyShares share of the cooling that each node gets, sum 1
+     * @throws IllegalArgumentException if a length differs from the number of nodes, or a sum from
+     *     1 by more than 1e-6, or a share is negative
+     */
+    public ThermostatEngine(
+            ModalHouse house,
+            double[] sensorWeights,
+            double[] returnWeights,
+            double[] supplyShares) {
+        if (house == null) {
+            throw new IllegalArgumentException("engine needs a house, not null");
+        }
+        this.house = house;
+        n = house.size();
+        requireShares("thermostat weights", sensorWeights);
+        requireShares("return weights", returnWeights);
+        requireShares("supply shares", supplyShares);
+        sensor = house.row(sensorWeights);
+        returned = house.row(returnWeights);
+        supply = house.row(supplyShares);
+        lost = house.row(house.losses());
+        content = house.row(house.capacities());
+        rate = new double[n + 1];
+        inverseRate = new double[n];
+        double[] r = house.sharedRates();
+        for (int k = 0; k < n; k++) {
+            rate[k] = r[k];
+            inverseRate[k] = 1 / r[k];
+        }
+        inverseGap = new double[n];
+        z = new double[n];
+        fStart = new double[n];
+        fEnd = new double[n];
+        fSlope = new double[n];
+        a = new double[n];
+        b = new double[n];
+        p = new double[n];
+        d = new double[n];
+        live = new int[n + 1];
+        liveRate = new double[n + 1];
+        current = new double[n + 1];
+        next = new double[n + 1];
+        zIntegral = new double[n];
+        dayIntegral = new double[n];
+        for (int j = 0; j < LEVELS; j++) {
+            decay[j] = new double[n + 1];
+        }
+    }
+
+    private void requireShares(String name, double[] shares) {
+        if (shares == null || shares.length != n) {
+            throw new IllegalArgumentException(
+                    name
+                            + " must have one entry for each of the "
+                            + n
+                            + " nodes, not "
+                            + (shares == null ? "null" : String.valueOf(shares.length)));
+        }
+        double sum = 0;
+        for (int i = 0; i < n; i++) {
+            Range.require(name + " of node " + i, shares[i], 0, 1 + 1e-9, "");
+            sum += shares[i];
+        }
+        Range.require("sum of " + name, sum, 1 - 1e-6, 1 + 1e-6, "");
+    }
+
+    /**
+     * Runs through the whole drive once.
+     *
+     * @param drive what acts on the house
+     * @param control how the thermostat switches
+     * @param unit what the unit does
+     * @param temperature node temperatures at the start, K; the unit is off then
+     * @param humidityRatioAtStart humidity ratio of the house at the start, kg/kg
+     * @param traceSeconds time between points of the trace, s; 0 for none
+     * @return what happened
+     * @throws IllegalArgumentException if sizes do not fit together or a value is out of range
+     * @throws ArithmeticException if the unit has no steady state on the way, or a search does not
+     *     end
+     */
+    public RunRecord run(
+            HouseDrive drive,
+            CycleControl control,
+            UnitResponse unit,
+            double[] temperature,
+            double humidityRatioAtStart,
+            double traceSeconds) {
+        check(drive, control, unit, temperature, humidityRatioAtStart);
+        Range.require("time between points of the trace", traceSeconds, 0, 1e9, "s");
+        prepare(drive.interval, control);
+        reset(temperature, humidityRatioAtStart);
+        return pass(drive, control, unit, traceSeconds);
+    }
+
+    /**
+     * Runs a periodic drive until it repeats itself: until the mean temperature of every node over
+     * one pass differs from where the passes are heading to by less than the tolerance. The passes
+     * converge like a geometric series; every fourth one is started from the limit that the last
+     * three point to.
+     *
+     * @param drive what acts on the house, periodic
+     * @param control how the thermostat switches
+     * @param unit what the unit does
+     * @param humidityRatioAtStart first guess of the humidity ratio, kg/kg
+     * @param tolerance on the mean temperature of a node, K, in [1e-6, 1]
+     * @param maximumPasses largest number of passes, in [1, 1000]; if it is used up the record says
+     *     so by {@link RunRecord#repeats()}
+     * @param traceSeconds time between points of the trace, s; 0 for none
+     * @return the last pass
+     * @throws IllegalArgumentException if the drive is not periodic, sizes do not fit together or a
+     *     value is out of range
+     * @throws ArithmeticException if the unit has no steady state on the way, or a search does not
+     *     end
+     */
+    public RunRecord repeat(
+            HouseDrive drive,
+            CycleControl control,
+            UnitResponse unit,
+            double humidityRatioAtStart,
+            double tolerance,
+            int maximumPasses,
+            double traceSeconds) {
+        if (drive == null || !drive.periodic) {
+            throw new IllegalArgumentException("a drive that is to be repeated must be periodic");
+        }
+        Range.require("tolerance of the repeated day", tolerance, 1e-6, 1, "K");
+        Range.require("largest number of passes", maximumPasses, 1, 1000, "");
+        Range.require("time between points of the trace", traceSeconds, 0, 1e9, "s");
+        double[] start = heldAtSetpoint(drive, control);
+        check(drive, control, unit, start, humidityRatioAtStart);
+        prepare(drive.interval, control);
+        reset(start, humidityRatioAtStart);
+        double duration = drive.intervals() * drive.interval;
+        double[] mean = new double[n];
+        double[] before = new double[n];
+        double[] startOfPass = new double[n];
+        double lastChange = Double.NaN;
+        int sinceJump = 0;
+        RunRecord record = null;
+        for (int pass = 1; pass <= maximumPasses; pass++) {
+            double startHumidity = humidityRatio;
+            System.arraycopy(z, 0, startOfPass, 0, n);
+            java.util.Arrays.fill(dayIntegral, 0);
+            record = pass(drive, control, unit, traceSeconds);
+            record.repeatedDays = pass;
+            for (int k = 0; k < n; k++) {
+                dayIntegral[k] /= duration;
+            }
+            house.toNodes(dayIntegral, mean);
+            double change = 0;
+            for (int i = 0; i < n; i++) {
+                change = Math.max(change, Math.abs(mean[i] - before[i]));
+            }
+            sinceJump++;
+            double ratio = sinceJump >= 3 ? Math.min(0.99, change / lastChange) : 0.9;
+            boolean moist = Math.abs(humidityRatio - startHumidity) < 2e-5;
+            if (pass > 1 && moist && change * ratio / (1 - ratio) < tolerance) {
+                record.longestRun = Math.min(record.longestRun, duration);
+                record.repeats = true;
+                return record;
+            }
+            if (sinceJump >= 4 && change < lastChange) {
+                // What one pass changed will be changed again, less each time: add up the rest at
+                // once.
+                double rest = ratio / (1 - ratio);
+                for (int k = 0; k < n; k++) {
+                    z[k] += rest * (z[k] - startOfPass[k]);
+                }
+                sinceJump = 0;
+            }
+            lastChange = change;
+            System.arraycopy(mean, 0, before, 0, n);
+        }
+        record.longestRun = Math.min(record.longestRun, duration);
+        record.repeats = false;
+        return record;
+    }
+
+    /**
+     * Node temperatures that a house has in the mean of a drive when the thermostat is held at its
+     * mean setpoint, or runs free if it stays below: a good start for a run.
+     *
+     * @param drive what acts on the house
+     * @param control the thermostat
+     * @return node temperatures, K, a fresh array
+     * @throws IllegalArgumentException if the drive is for another number of nodes
+     */
+    public double[] heldAtSetpoint(HouseDrive drive, CycleControl control) {
+        if (drive == null || control == null || drive.nodes() != n) {
+            throw new IllegalArgumentException(
+                    "drive is for "
+                            + (drive == null ? "no" : String.valueOf(drive.nodes()))
+                            + " nodes, the house has "
+                            + n);
+        }
+        double[] mean = new double[n];
+        int marks = Math.min(drive.heat.length, drive.periodic ? drive.heat.length : 24);
+        for (int i = 0; i < marks; i++) {
+            for (int j = 0; j < n; j++) {
+                mean[j] += drive.heat[i][j] / marks;
+            }
+        }
+        double set = 0;
+        for (int i = 0; i < control.setpoints(); i++) {
+            set += control.setpointAt(i) / control.setpoints();
+        }
+        double[] f = new double[n];
+        house.forcing(mean, f);
+        double free = 0;
+        double gain = 0;
+        for (int k = 0; k < n; k++) {
+            free += sensor[k] * f[k] * inverseRate[k];
+            gain += sensor[k] * supply[k] * inverseRate[k];
+        }
+        double q = Math.max(0, (free - set) / gain);
+        for (int k = 0; k < n; k++) {
+            f[k] = (f[k] - supply[k] * q) * inverseRate[k];
+        }
+        double[] out = new double[n];
+        house.toNodes(f, out);
+        return out;
+    }
+
+    private void check(
+            HouseDrive drive,
+            CycleControl control,
+            UnitResponse unit,
+            double[] temperature,
+            double humidityRatioAtStart) {
+        if (drive == null || control == null || unit == null) {
+            throw new IllegalArgumentException(
+                    "a run needs a drive, a control and a unit, not null");
+        }
+        if (drive.nodes() != n) {
+            throw new IllegalArgumentException(
+                    "drive is for " + drive.nodes() + " nodes, the house has " + n);
+        }
+        if (control.setpoints() != 1 && control.setpoints() != drive.intervals()) {
+            throw new IllegalArgumentException(
+                    "setpoint has "
+                            + control.setpoints()
+                            + " values, but must have 1 or one for each of "
+                            + drive.intervals()
+                            + " intervals");
+        }
+        if (temperature == null || temperature.length != n) {
+            throw new IllegalArgumentException(
+                    "starting temperatures must have one entry for each of the "
+                            + n
+                            + " nodes, not "
+                            + (temperature == null ? "null" : String.valueOf(temperature.length)));
+        }
+        for (int i = 0; i < n; i++) {
+            if (!(Math.abs(temperature[i]) < 1e6)) {
+                throw new IllegalArgumentException(
+                        "starting temperature of node "
+                                + i
+                                + " is "
+                                + temperature[i]
+                                + " K, but must be finite");
+            }
+        }
+        Range.require("humidity ratio at the start", humidityRatioAtStart, 0, 0.2, "kg/kg");
+    }
+
+    private void reset(double[] temperature, double humidityRatioAtStart) {
+        house.toModal(temperature, z);
+        stage = STAGE_OFF;
+        above = false;
+        deficit = 0;
+        humidityRatio = humidityRatioAtStart;
+        coilWater = 0;
+        offWater = 0;
+        offRate = 0;
+        offAge = 0;
+        onAge = 0;
+        lastRun = 600;
+        lockLeft = 0;
+        refreshAge = 0;
+    }
+
+    private void prepare(double interval, CycleControl control) {
+        fanHeatOff = control.fanHeatOff();
+        double asked = control.startUpSeconds();
+        if (interval != tableInterval || asked != startUpAsked) {
+            double mu = 0;
+            if (asked > 0) {
+                mu = 1 / asked;
+                for (int k = 0; k < n; k++) {
+                    if (Math.abs(rate[k] - mu) < 1e-5 * mu) {
+                        mu *= 1 + 2e-5;
+                    }
+                }
+                for (int k = 0; k < n; k++) {
+                    inverseGap[k] = 1 / (rate[k] - mu);
+                }
+            }
+            rate[n] = mu;
+            startUpRate = mu;
+            startUpAsked = asked;
+            tableInterval = interval;
+            for (int j = 0; j < LEVELS; j++) {
+                step[j] = interval / (1 << j);
+                for (int k = 0; k <= n; k++) {
+                    decay[j][k] = Math.exp(-rate[k] * step[j]);
+                }
+            }
+            controlTable = Double.NaN;
+        }
+        if (control.staging() == CycleControl.Staging.VARIABLE) {
+            double every = Math.min(control.controlSeconds(), interval);
+            if (every != controlTable) {
+                controlTable = every;
+                reach(every);
+            }
+        }
+    }
+
+    /**
+     * How far constant capacity 1 W pulls the thermostat down in a time, settled and from a start.
+     */
+    private void reach(double seconds) {
+        double settled = 0;
+        double starting = 0;
+        double em = startUpRate > 0 ? Math.exp(-startUpRate * seconds) : 0;
+        for (int k = 0; k < n; k++) {
+            double e = Math.exp(-rate[k] * seconds);
+            double gain = sensor[k] * supply[k];
+            settled += gain * (1 - e) * inverseRate[k];
+            if (startUpRate > 0) {
+                starting += gain * (em - e) * inverseGap[k];
+            }
+        }
+        controlReach = settled;
+        controlReachStart = settled - starting;
+    }
+
+    private RunRecord pass(
+            HouseDrive drive, CycleControl control, UnitResponse unit, double traceSeconds) {
+        int count = drive.intervals();
+        double interval = drive.interval;
+        RunRecord record = new RunRecord(count, interval);
+        if (traceSeconds > 0) {
+            int points = (int) Math.floor(count * interval / traceSeconds + 1e-9) + 1;
+            record.traceTime = new double[points];
+            record.traceTemperature = new double[points];
+            record.traceHumidityRatio = new double[points];
+            for (int i = 0; i < points; i++) {
+                record.traceTime[i] = i * traceSeconds;
+            }
+        }
+        traceSlots = record.traceTime;
+        traceNext = 0;
+        double contentBefore = dot(content, z);
+        double waterBefore = humidityRatio;
+        house.forcing(drive.heat[0], fStart);
+        for (int i = 0; i < count; i++) {
+            int j = drive.end(i);
+            house.forcing(drive.heat[j], fEnd);
+            double in = 0;
+            double[] q0 = drive.heat[i];
+            double[] q1 = drive.heat[j];
+            for (int k = 0; k < n; k++) {
+                fSlope[k] = (fEnd[k] - fStart[k]) / interval;
+                in += q0[k] + q1[k];
+                zIntegral[k] = 0;
+            }
+            record.heatIn += 0.5 * in * interval;
+            interval(drive, control, unit, record, i, j);
+            record.heatLost += dot(lost, zIntegral);
+            record.meanTemperature[i] = dot(sensor, zIntegral) / interval;
+            for (int k = 0; k < n; k++) {
+                dayIntegral[k] += zIntegral[k];
+            }
+            double[] swap = fStart;
+            fStart = fEnd;
+            fEnd = swap;
+        }
+        record.heatStored = dot(content, z) - contentBefore;
+        record.waterStored = drive.moistureCapacity * (humidityRatio - waterBefore);
+        if (stage != STAGE_OFF) {
+            record.longestRun = Math.max(record.longestRun, onAge);
+        }
+        double[] nodes = new double[n];
+        house.toNodes(z, nodes);
+        record.endNodes = nodes;
+        if (traceNext < traceSlots.length) {
+            record.traceTemperature[traceNext] = dot(sensor, z);
+            record.traceHumidityRatio[traceNext] = humidityRatio;
+            traceNext++;
+        }
+        return record;
+    }
+
+    private void interval(
+            HouseDrive drive,
+            CycleControl control,
+            UnitResponse unit,
+            RunRecord record,
+            int i,
+            int j) {
+        double interval = drive.interval;
+        double begin = i * interval;
+        double set = control.setpointAt(i);
+        double half = 0.5 * control.differential();
+        double on = set + half;
+        double off = set - half;
+        double second = on + control.secondStageDifferential();
+        CycleControl.Staging staging = control.staging();
+        double s = 0;
+        double temperature = dot(sensor, z);
+        record.maximumTemperature[i] = temperature;
+        record.minimumTemperature[i] = temperature;
+        record.coil[i] = Double.POSITIVE_INFINITY;
+        boolean lookUp = stage != STAGE_OFF;
+        int events = 0;
+        while (s < interval) {
+            // A changed setpoint, a lock that has run out or an exit may call for a switch here.
+            if (stage == STAGE_OFF) {
+                if (temperature >= on && lockLeft <= 0) {
+                    stage =
+                            staging == CycleControl.Staging.VARIABLE
+                                    ? STAGE_MODULATING
+                                    : staging == CycleControl.Staging.TWO ? STAGE_LOW : STAGE_HIGH;
+                    onAge = 0;
+                    record.starts[i]++;
+                    record.event(begin + s, true);
+                    lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN);
+                    deficit = startUpRate > 0 ? now[UnitResponse.SENSIBLE] : 0;
+                    above = slope(s) >= 0 || temperature > on;
+                    lookUp = false;
+                }
+            } else if (temperature <= off) {
+                stop(control, record, begin + s);
+                lookUp = false;
+            } else if (stage == STAGE_LOW && temperature >= second) {
+                double was = now[UnitResponse.SENSIBLE];
+                stage = STAGE_HIGH;
+                lookUp(drive, control, unit, i, j, s, temperature, on, second, set, Double.NaN);
+                if (startUpRate > 0) {
+                    deficit += Math.max(0, now[UnitResponse.SENSIBLE] - was);
+                }
+                above = true;
+                lookUp = false;
+            } else if (stage == STAGE_HIGH
+                    && staging == CycleControl.Staging.TWO
+                    && temperature <= on) {
+                double was = now[UnitResponse.SENSIBLE];
+                stage = STAGE_LOW;
+                lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN);
+                deficit = was > 0 ? deficit * Math.min(1, now[UnitResponse.SENSIBLE] / was) : 0;
+                above = slope(s) > 0;
+                lookUp = false;
+            }
+            if (lookUp || (stage != STAGE_OFF && refreshAge >= control.refreshSeconds())) {
+                lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN);
+                above = temperature > on || (above && temperature >= on);
+                lookUp = false;
+            }
+            double left = interval - s;
+            double lo;
+            double hi;
+            double cap;
+            boolean tracking = false;
+            if (stage == STAGE_OFF) {
+                lo = Double.NEGATIVE_INFINITY;
+                hi = lockLeft > 0 ? Double.POSITIVE_INFINITY : on;
+                cap = lockLeft > 0 ? Math.min(left, lockLeft) : left;
+            } else {
+                cap = Math.min(left, Math.max(control.refreshSeconds() - refreshAge, 1e-3));
+                lo = above ? on : off;
+                hi = above ? Double.POSITIVE_INFINITY : on;
+                if (stage == STAGE_LOW && above) {
+                    hi = second;
+                }
+                if (stage == STAGE_MODULATING) {
+                    cap = Math.min(cap, controlTable);
+                    tracking = true;
+                }
+            }
+            if (tracking) {
+                modulate(s, cap, set);
+            }
+            double tried = lookedUpReturn;
+            // Only what was looked up just now is put right: a capacity that changed at each
+            // crossing of
+            // an edge could hold the house there for ever.
+            boolean mayCorrect = fresh && stage != STAGE_OFF && stage != STAGE_MODULATING;
+            fresh = false;
+            double length;
+            boolean exit;
+            double zero = deficit;
+            double capacityWas = now[UnitResponse.SENSIBLE];
+            prepareStretch(s);
+            double found = firstExit(cap, lo, hi);
+            exit = found <= cap;
+            length = exit ? found : cap;
+            boolean high0 = exitHigh;
+            // A crossing of the upper edge is not the end of the run that the look-up was for.
+            boolean passing = exit && (high0 ? hi : lo) == on;
+            if (mayCorrect && length > 0 && !passing) {
+                double mean = meanReturn(length);
+                if (Math.abs(mean - tried) > 0.02) {
+                    lookUp(drive, control, unit, i, j, s, temperature, off, on, set, mean);
+                    fresh = false;
+                    if (zero == capacityWas && startUpRate > 0 && onAge == 0) {
+                        deficit = now[UnitResponse.SENSIBLE];
+                    }
+                    prepareStretch(s);
+                    found = firstExit(cap, lo, hi);
+                    exit = found <= cap;
+                    length = exit ? found : cap;
+                    high0 = exitHigh;
+                }
+            }
+            if (traceNext < traceSlots.length && traceSlots[traceNext] < begin + s + length) {
+                trace(record, drive, begin, s, length);
+            }
+            if (above && stage != STAGE_OFF) {
+                double peak = peak(length, record.maximumTemperature[i]);
+                record.maximumTemperature[i] = Math.max(record.maximumTemperature[i], peak);
+            }
+            advance(s, length);
+            account(drive, control, record, i, j, s, length, on);
+            s = exit || length < left ? s + length : interval;
+            temperature = dot(sensor, z);
+            if (exit) {
+                double edge = high0 ? hi : lo;
+                // The state carries rounding errors; the exit does not.
+                if (Math.abs(temperature - edge) > 1e-6) {
+                    throw new ArithmeticException(
+                            "switch search went astray in interval "
+                                    + i
+                                    + " at "
+                                    + s
+                                    + " s: thermostat at "
+                                    + temperature
+                                    + " K instead of "
+                                    + edge
+                                    + " K");
+                }
+                temperature = edge;
+                if (stage != STAGE_OFF && edge == on) {
+                    // Only a crossing of the upper edge: the unit goes on.
+                    above = high0;
+                    if (stage == STAGE_HIGH && staging == CycleControl.Staging.TWO && !high0) {
+                        temperature = on;
+                    } else {
+                        temperature = high0 ? Math.nextUp(on) : Math.nextDown(on);
+                    }
+                }
+            }
+            record.maximumTemperature[i] = Math.max(record.maximumTemperature[i], temperature);
+            record.minimumTemperature[i] = Math.min(record.minimumTemperature[i], temperature);
+            if (++events > 200_000) {
+                throw new ArithmeticException(
+                        "more than 200000 switches in interval "
+                                + i
+                                + ": thermostat differential "
+                                + control.differential()
+                                + " K is too small for this unit and house");
+            }
+        }
+        record.endTemperature[i] = temperature;
+        record.endHumidityRatio[i] = humidityRatio;
+    }
+
+    private void stop(CycleControl control, RunRecord record, double time) {
+        stage = STAGE_OFF;
+        above = false;
+        deficit = 0;
+        record.event(time, false);
+        record.run(onAge);
+        lastRun = onAge;
+        lockLeft = control.minimumOffSeconds();
+        offAge = 0;
+        offWater = coilWater;
+        offRate = control.reevaporation() * Math.max(0, now[UnitResponse.MOISTURE]);
+    }
+
+    /** Slope of the thermostat's temperature at a moment, from the modal equations. */
+    private double slope(double s) {
+        double q = capacityAt();
+        double sum = 0;
+        for (int k = 0; k < n; k++) {
+            sum += sensor[k] * (fStart[k] + fSlope[k] * s - supply[k] * q - rate[k] * z[k]);
+        }
+        return sum;
+    }
+
+    private double capacityAt() {
+        return stage == STAGE_OFF ? 0 : now[UnitResponse.SENSIBLE] - deficit;
+    }
+
+    private void lookUp(
+            HouseDrive drive,
+            CycleControl control,
+            UnitResponse unit,
+            int i,
+            int j,
+            double s,
+            double temperature,
+            double bottom,
+            double top,
+            double set,
+            double knownReturn) {
+        double ahead = Math.min(drive.interval - s, control.refreshSeconds());
+        if (stage != STAGE_MODULATING && temperature <= top + 1e-9) {
+            ahead = Math.min(ahead, Math.max(lastRun, 60));
+        }
+        double f = (s + 0.5 * ahead) / drive.interval;
+        double outdoor =
+                drive.outdoorDryBulb[i] + f * (drive.outdoorDryBulb[j] - drive.outdoorDryBulb[i]);
+        double returnAir;
+        if (knownReturn == knownReturn) {
+            returnAir = knownReturn;
+        } else {
+            returnAir = dot(returned, z);
+            if (stage == STAGE_MODULATING) {
+                returnAir += temperature <= top + 1e-9 ? set - temperature : 0;
+            } else if (temperature <= top + 0.25 * (top - bottom)) {
+                returnAir += 0.5 * (bottom - temperature);
+            }
+        }
+        lookedUpReturn = returnAir;
+        fresh = true;
+        lookedUpHumidityRatio = humidityRatio;
+        refreshAge = 0;
+        switch (stage) {
+            case STAGE_HIGH:
+                unit.at(1, outdoor, returnAir, humidityRatio, now);
+                break;
+            case STAGE_LOW:
+                unit.at(control.lowStage(), outdoor, returnAir, humidityRatio, now);
+                break;
+            default:
+                unit.at(control.lowStage(), outdoor, returnAir, humidityRatio, low);
+                unit.at(0.5 * (1 + control.lowStage()), outdoor, returnAir, humidityRatio, mid);
+                unit.at(1, outdoor, returnAir, humidityRatio, high);
+                // Until the next correction of the speed a new look starts from full.
+                System.arraycopy(high, 0, now, 0, UnitResponse.RESULTS);
+        }
+        double q = now[UnitResponse.SENSIBLE];
+        if (!(q > -1e9 && q < 1e9)) {
+            throw new ArithmeticException(
+                    "unit gives a sensible capacity of "
+                            + q
+                            + " W at outdoor "
+                            + outdoor
+                            + " K, return "
+                            + returnAir
+                            + " K, humidity ratio "
+                            + humidityRatio);
+        }
+        if (knownReturn != knownReturn) {
+            deficit = Math.min(deficit, Math.max(0, q));
+        }
+    }
+
+    /** Chooses the speed that reaches the setpoint at the end of the control interval. */
+    private void modulate(double s, double length, double set) {
+        if (length != controlTable) {
+            reach(length);
+        }
+        boolean starting = onAge == 0 && startUpRate > 0;
+        // Where the thermostat would be without the unit, what is left of the start-up allowed for.
+        double free = 0;
+        double em = startUpRate > 0 ? Math.exp(-startUpRate * length) : 0;
+        double hold = starting ? 0 : deficit;
+        for (int k = 0; k < n; k++) {
+            double e = Math.exp(-rate[k] * length);
+            double f0 = fStart[k] + fSlope[k] * s;
+            double bk = fSlope[k] * inverseRate[k];
+            double ak = (f0 - bk) * inverseRate[k];
+            double end = ak + bk * length + (z[k] - ak) * e;
+            if (hold > 0) {
+                end += supply[k] * hold * (em - e) * inverseGap[k];
+            }
+            free += sensor[k] * end;
+        }
+        double gain = starting ? controlReachStart : controlReach;
+        if (length != controlTable) {
+            reach(controlTable);
+        }
+        double qLow = low[UnitResponse.SENSIBLE];
+        double qHigh = high[UnitResponse.SENSIBLE];
+        double wanted = (free - set) / gain;
+        double q = Math.max(qLow, Math.min(qHigh, wanted));
+        double x = speedFraction(q);
+        for (int r = 0; r < UnitResponse.RESULTS; r++) {
+            now[r] = quadratic(low[r], mid[r], high[r], x);
+        }
+        now[UnitResponse.SENSIBLE] = q;
+        now[UnitResponse.MOISTURE] = Math.max(0, now[UnitResponse.MOISTURE]);
+        now[UnitResponse.MOISTURE_SLOPE] = Math.max(0, now[UnitResponse.MOISTURE_SLOPE]);
+        if (starting) {
+            deficit = q;
+        }
+    }
+
+    private static double quadratic(double y0, double y1, double y2, double x) {
+        // Through (0, y0), (1/2, y1), (1, y2).
+        return y0 + x * (4 * y1 - 3 * y0 - y2 + x * (2 * y0 - 4 * y1 + 2 * y2));
+    }
+
+    /** Position between lowest speed (0) and full (1) that has this capacity. */
+    private double speedFraction(double q) {
+        double y0 = low[UnitResponse.SENSIBLE];
+        double y2 = high[UnitResponse.SENSIBLE];
+        if (!(y2 > y0)) {
+            return 0;
+        }
+        double y1 = mid[UnitResponse.SENSIBLE];
+        double lo = 0;
+        double hi = 1;
+        double x = (q - y0) / (y2 - y0);
+        for (int iteration = 0; iteration < 60; iteration++) {
+            double f = quadratic(y0, y1, y2, x) - q;
+            if (f > 0) {
+                hi = x;
+            } else {
+                lo = x;
+            }
+            double slope = 4 * y1 - 3 * y0 - y2 + 2 * x * (2 * y0 - 4 * y1 + 2 * y2);
+            double nextX = slope > 0 ? x - f / slope : 0.5 * (lo + hi);
+            if (!(nextX >= lo && nextX <= hi)) {
+                nextX = 0.5 * (lo + hi);
+            }
+            if (Math.abs(nextX - x) < 1e-12) {
+                return nextX;
+            }
+            x = nextX;
+        }
+        return x;
+    }
+
+    /** Sets up the closed solution from the present state under the present capacity. */
+    private void prepareStretch(double s) {
+        double q = stage == STAGE_OFF ? -fanHeatOff : now[UnitResponse.SENSIBLE];
+        double lag = stage == STAGE_OFF ? 0 : deficit;
+        if (lag < 1e-12 * Math.abs(q)) {
+            lag = 0;
+        }
+        double start = 0;
+        double slope = 0;
+        double transientPart = 0;
+        int m = 0;
+        for (int k = 0; k < n; k++) {
+            double f0 = fStart[k] + fSlope[k] * s - supply[k] * q;
+            double bk = fSlope[k] * inverseRate[k];
+            double ak = (f0 - bk) * inverseRate[k];
+            double pk = lag == 0 ? 0 : supply[k] * lag * inverseGap[k];
+            double dk = z[k] - ak - pk;
+            a[k] = ak;
+            b[k] = bk;
+            p[k] = pk;
+            d[k] = dk;
+            double g = sensor[k];
+            start += g * ak;
+            slope += g * bk;
+            transientPart += g * pk;
+            double amplitude = g * dk;
+            if (Math.abs(amplitude) > NEGLIGIBLE) {
+                live[m] = k;
+                liveRate[m] = rate[k];
+                current[m++] = amplitude;
+            }
+        }
+        if (Math.abs(transientPart) > NEGLIGIBLE) {
+            live[m] = n;
+            liveRate[m] = startUpRate;
+            current[m++] = transientPart;
+        }
+        liveCount = m;
+        lineStart = start;
+        lineSlope = slope;
+    }
+
+    private double fanHeatOff;
+
+    /** Sums of amplitudes and their first two moments in the rates. */
+    private void sums(double[] x) {
+        double s0 = 0;
+        double a0 = 0;
+        double s1 = 0;
+        double a1 = 0;
+        double s2 = 0;
+        double a2 = 0;
+        for (int m = 0; m < liveCount; m++) {
+            double r = liveRate[m];
+            double v = x[m];
+            double w = v * r;
+            double u = w * r;
+            s0 += v;
+            a0 += Math.abs(v);
+            s1 += w;
+            a1 += Math.abs(w);
+            s2 += u;
+            a2 += Math.abs(u);
+        }
+        sum0 = s0;
+        abs0 = a0;
+        sum1 = s1;
+        abs1 = a1;
+        sum2 = s2;
+        abs2 = a2;
+    }
+
+    private void takeLeft(double at) {
+        leftValue = lineStart + lineSlope * at + sum0;
+        leftSlope = lineSlope - sum1;
+        leftPos = 0.5 * (abs0 + sum0);
+        leftNeg = 0.5 * (sum0 - abs0);
+        leftSlopePos = 0.5 * (abs1 - sum1);
+        leftSlopeNeg = -0.5 * (abs1 + sum1);
+        leftCurvePos = 0.5 * (abs2 + sum2);
+        leftCurveNeg = 0.5 * (sum2 - abs2);
+    }
+
+    /**
+     * First time in (0, length] at which the thermostat leaves [lo, hi]; more than length if it
+     * stays. Sets {@link #exitHigh}. The stretch starts inside or on an edge.
+     */
+    private double firstExit(double length, double lo, double hi) {
+        exitHigh = false;
+        if (lo == Double.NEGATIVE_INFINITY && hi == Double.POSITIVE_INFINITY) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double whole = step[0];
+        sums(current);
+        takeLeft(0);
+        double at = 0;
+        boolean remainder = true; // try all that is left first: most hours have no event
+        int level = 0;
+        int guard = 0;
+        while (at < length) {
+            if (++guard > 2_000_000) {
+                throw new ArithmeticException(
+                        "search for a switch time does not end: at "
+                                + at
+                                + " s of "
+                                + length
+                                + " s");
+            }
+            double left = length - at;
+            double width;
+            if (remainder) {
+                width = left;
+                if (left == whole) {
+                    double[] table = decay[0];
+                    for (int m = 0; m < liveCount; m++) {
+                        next[m] = current[m] * table[live[m]];
+                    }
+                } else {
+                    for (int m = 0; m < liveCount; m++) {
+                        next[m] = current[m] * Math.exp(-liveRate[m] * left);
+                    }
+                }
+            } else {
+                while (level < LEVELS - 1 && step[level] > left) {
+                    level++;
+                }
+                if (step[level] > left) {
+                    // Less than the finest step is left: the far end decides.
+                    remainder = true;
+                    continue;
+                }
+                width = step[level];
+                double[] table = decay[level];
+                for (int m = 0; m < liveCount; m++) {
+                    next[m] = current[m] * table[live[m]];
+                }
+            }
+            sums(next);
+            double right = lineStart + lineSlope * (at + width) + sum0;
+            int verdict = verdict(width, right, lo, hi);
+            if (verdict == UNCLEAR && width <= step[LEVELS - 1] * 1.0001) {
+                verdict = right > hi ? EXIT_HIGH : right < lo ? EXIT_LOW : INSIDE;
+            }
+            if (verdict == INSIDE) {
+                at = remainder ? length : at + width;
+                double[] swap = current;
+                current = next;
+                next = swap;
+                takeLeft(at);
+                level = Math.max(0, level - 1);
+                if (length - at < step[TAIL_LEVEL] || length - at < 2 * step[Math.max(0, level)]) {
+                    remainder = length - at > 0;
+                } else {
+                    remainder = false;
+                }
+            } else if (verdict == UNCLEAR) {
+                if (remainder) {
+                    remainder = false;
+                    level = 0;
+                    while (level < LEVELS - 1 && step[level] > 0.5 * width) {
+                        level++;
+                    }
+                } else {
+                    level++;
+                }
+            } else {
+                exitHigh = verdict == EXIT_HIGH;
+                return at + root(at, width, right, exitHigh ? hi : lo);
+            }
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+
+    private static final int INSIDE = 0;
+    private static final int UNCLEAR = 1;
+    private static final int EXIT_HIGH = 2;
+    private static final int EXIT_LOW = 3;
+
+    /** What the bounds over one interval say; the right end's sums are in the fields. */
+    private int verdict(double width, double right, double lo, double hi) {
+        double rightPos = 0.5 * (abs0 + sum0);
+        double rightNeg = 0.5 * (sum0 - abs0);
+        double lineLeft = leftValue - leftPos - leftNeg;
+        double lineRight = lineLeft + lineSlope * width;
+        double upper = Math.max(lineLeft, lineRight) + leftPos + rightNeg;
+        double lower = Math.min(lineLeft, lineRight) + rightPos + leftNeg;
+        if (upper < hi && lower > lo) {
+            return INSIDE;
+        }
+        boolean rightInside = right >= lo && right <= hi;
+        double slopeUpper = lineSlope + leftSlopePos - 0.5 * (abs1 + sum1);
+        double slopeLower = lineSlope + 0.5 * (abs1 - sum1) + leftSlopeNeg;
+        if (slopeLower >= 0 || slopeUpper <= 0) {
+            return rightInside ? INSIDE : right > hi ? EXIT_HIGH : EXIT_LOW;
+        }
+        double curveUpper = leftCurvePos + 0.5 * (sum2 - abs2);
+        double curveLower = 0.5 * (abs2 + sum2) + leftCurveNeg;
+        if (curveUpper > 0 && curveLower < 0) {
+            return UNCLEAR;
+        }
+        // Curvature of one sign: between its chord and the meeting point of its end tangents.
+        double from = Math.max(lo, Math.min(hi, leftValue));
+        double rightSlope = lineSlope - sum1;
+        double meet =
+                leftSlope == rightSlope
+                        ? 0
+                        : (right - from - rightSlope * width) / (leftSlope - rightSlope);
+        meet = Math.max(0, Math.min(width, meet));
+        double tip = from + leftSlope * meet;
+        if (curveLower >= 0) {
+            if (right > hi) {
+                return tip > lo ? EXIT_HIGH : UNCLEAR;
+            }
+            if (right < lo) {
+                return EXIT_LOW;
+            }
+            return tip > lo ? INSIDE : UNCLEAR;
+        }
+        if (right < lo) {
+            return tip < hi ? EXIT_LOW : UNCLEAR;
+        }
+        if (right > hi) {
+            return EXIT_HIGH;
+        }
+        return tip < hi ? INSIDE : UNCLEAR;
+    }
+
+    /** Crossing of a level within an interval that holds exactly one, from its left end. */
+    private double root(double at, double width, double right, double levelWanted) {
+        double fLeft = leftValue - levelWanted;
+        double lo = 0;
+        double hi = width;
+        boolean rising = right > levelWanted;
+        double x;
+        double curvature = leftCurvePos + leftCurveNeg;
+        double den = 2 * leftSlope * leftSlope - fLeft * curvature;
+        if (rising ? leftSlope <= 0 : leftSlope >= 0) {
+            // The stretch begins on the edge and turns back to it: the beginning is no crossing.
+            double rightSlope = lineSlope - sum1;
+            x = rightSlope != 0 ? width - (right - levelWanted) / rightSlope : 0.5 * width;
+        } else {
+            x = den != 0 ? -2 * fLeft * leftSlope / den : width;
+        }
+        if (!(x > 0 && x < width)) {
+            double fRight = right - levelWanted;
+            x = fRight != fLeft ? width * -fLeft / (fRight - fLeft) : 0.5 * width;
+            if (!(x > 0 && x < width)) {
+                x = 0.5 * width;
+            }
+        }
+        for (int iteration = 0; iteration < 100; iteration++) {
+            double f = lineStart + lineSlope * (at + x) - levelWanted;
+            double f1 = lineSlope;
+            double f2 = 0;
+            for (int m = 0; m < liveCount; m++) {
+                double r = liveRate[m];
+                double e = r * x;
+                if (e < 40) {
+                    double v = current[m] * Math.exp(-e);
+                    f += v;
+                    v *= r;
+                    f1 -= v;
+                    f2 += v * r;
+                }
+            }
+            if (f == 0) {
+                return x;
+            }
+            if ((f > 0) == rising) {
+                hi = x;
+            } else {
+                lo = x;
+            }
+            double denominator = 2 * f1 * f1 - f * f2;
+            double move = denominator != 0 ? -2 * f * f1 / denominator : Double.NaN;
+            double to = x + move;
+            if (!(to > lo && to < hi)) {
+                if (Math.abs(move) < 1e-7) {
+                    return Math.max(lo, Math.min(hi, to));
+                }
+                to = 0.5 * (lo + hi);
+                move = to - x;
+            }
+            if (Math.abs(move) < 1e-6 || hi - lo < 1e-9) {
+                return to;
+            }
+            x = to;
+        }
+        throw new ArithmeticException(
+                "switch time did not converge between " + (at + lo) + " and " + (at + hi) + " s");
+    }
+
+    /**
+     * Highest temperature on a stretch above the band, if it can be above what is known already.
+     */
+    private double peak(double length, double known) {
+        double left = slopeOnStretch(0);
+        double right = slopeOnStretch(length);
+        double first = valueOnStretch(0);
+        double last = valueOnStretch(length);
+        double ends = Math.max(first, last);
+        if (!(left > 0 && right < 0)) {
+            return ends;
+        }
+        // Where the end tangents meet: no concave stretch gets above it.
+        double meet = (last - first - right * length) / (left - right);
+        if (meet > 0 && meet < length && first + left * meet <= known) {
+            return ends;
+        }
+        double lo = 0;
+        double hi = length;
+        double fLo = left;
+        double fHi = right;
+        double x = 0;
+        // Bracketed false position with the Illinois weight: smooth, single sign change.
+        for (int iteration = 0; iteration < 60 && hi - lo > 1e-3; iteration++) {
+            x = (lo * fHi - hi * fLo) / (fHi - fLo);
+            double f = slopeOnStretch(x);
+            if (Math.abs(f) < 1e-9) {
+                break;
+            }
+            if (f > 0) {
+                lo = x;
+                fLo = f;
+                fHi *= 0.5;
+            } else {
+                hi = x;
+                fHi = f;
+                fLo *= 0.5;
+            }
+        }
+        return Math.max(ends, valueOnStretch(x));
+    }
+
+    private double valueOnStretch(double t) {
+        double v = lineStart + lineSlope * t;
+        double em = startUpRate > 0 ? Math.exp(-startUpRate * t) : 0;
+        for (int k = 0; k < n; k++) {
+            v += sensor[k] * (p[k] * em + d[k] * Math.exp(-rate[k] * t));
+        }
+        return v;
+    }
+
+    private double slopeOnStretch(double t) {
+        double v = lineSlope;
+        double em = startUpRate > 0 ? startUpRate * Math.exp(-startUpRate * t) : 0;
+        for (int k = 0; k < n; k++) {
+            v -= sensor[k] * (p[k] * em + rate[k] * d[k] * Math.exp(-rate[k] * t));
+        }
+        return v;
+    }
+
+    /** Mean temperature of the return air on the stretch. */
+    private double meanReturn(double length) {
+        double em = startUpRate > 0 ? (1 - Math.exp(-startUpRate * length)) / startUpRate : 0;
+        double sum = 0;
+        for (int k = 0; k < n; k++) {
+            double e = Math.exp(-rate[k] * length);
+            sum +=
+                    returned[k]
+                            * (length * (a[k] + 0.5 * b[k] * length)
+                                    + p[k] * em
+                                    + d[k] * (1 - e) * inverseRate[k]);
+        }
+        return sum / length;
+    }
+
+    private void advance(double s, double length) {
+        double em = startUpRate > 0 ? Math.exp(-startUpRate * length) : 0;
+        double emi = startUpRate > 0 ? (1 - em) / startUpRate : 0;
+        double halfSquare = 0.5 * length * length;
+        double integral = 0;
+        boolean whole = length == tableInterval;
+        double[] table = decay[0];
+        for (int k = 0; k < n; k++) {
+            double e = whole ? table[k] : Math.exp(-rate[k] * length);
+            double part =
+                    a[k] * length
+                            + b[k] * halfSquare
+                            + p[k] * emi
+                            + d[k] * (1 - e) * inverseRate[k];
+            zIntegral[k] += part;
+            integral += sensor[k] * part;
+            z[k] = a[k] + b[k] * length + p[k] * em + d[k] * e;
+        }
+        sensorIntegral = integral;
+    }
+
+    private void account(
+            HouseDrive drive,
+            CycleControl control,
+            RunRecord record,
+            int i,
+            int j,
+            double s,
+            double length,
+            double on) {
+        boolean running = stage != STAGE_OFF;
+        double startFactor = 1;
+        if (running) {
+            double q = now[UnitResponse.SENSIBLE];
+            double lag = deficit;
+            double em = startUpRate > 0 ? Math.exp(-startUpRate * length) : 0;
+            double lagTime = startUpRate > 0 ? (1 - em) / startUpRate : 0;
+            record.delivered[i] += q * length - lag * lagTime;
+            record.electricity[i] += now[UnitResponse.POWER] * length;
+            record.onSeconds[i] += length;
+            if (above) {
+                record.above[i] += sensorIntegral - on * length;
+            }
+            record.coil[i] = Math.min(record.coil[i], now[UnitResponse.COIL]);
+            record.minimumCoil = Math.min(record.minimumCoil, now[UnitResponse.COIL]);
+            record.minimumSuction = Math.min(record.minimumSuction, now[UnitResponse.SUCTION]);
+            if (q > 0 && length > 0) {
+                startFactor = Math.max(0, 1 - lag / q * lagTime / length);
+            }
+            deficit *= em;
+            onAge += length;
+            refreshAge += length;
+        } else {
+            record.electricity[i] += control.offPower() * length;
+            record.heatIn += fanHeatOff * length;
+            lockLeft -= length;
+            if (lockLeft < 1e-9) {
+                lockLeft = 0;
+            }
+        }
+        moisture(drive, control, record, i, j, s, length, running, startFactor);
+    }
+
+    private void moisture(
+            HouseDrive drive,
+            CycleControl control,
+            RunRecord record,
+            int i,
+            int j,
+            double s,
+            double length,
+            boolean running,
+            double startFactor) {
+        double f = (s + 0.5 * length) / drive.interval;
+        double flow = mix(drive.infiltration, i, j, f);
+        double outdoor = mix(drive.outdoorHumidityRatio, i, j, f);
+        double gain = mix(drive.moistureGain, i, j, f);
+        double capacity = drive.moistureCapacity;
+        double evaporated = 0;
+        double r0 = 0;
+        double r1 = 0;
+        if (running) {
+            r0 = startFactor * now[UnitResponse.MOISTURE];
+            r1 = r0 > 0 ? startFactor * now[UnitResponse.MOISTURE_SLOPE] : 0;
+        } else {
+            evaporated = evaporated(offAge + length) - evaporated(offAge);
+            offAge += length;
+            coilWater = Math.max(0, coilWater - evaporated);
+        }
+        double w0 = humidityRatio;
+        double in = flow * outdoor + gain + (length > 0 ? evaporated / length : 0);
+        double w;
+        double integral;
+        double removed;
+        double k = (flow + r1) / capacity;
+        double x = k * length;
+        double drive0 = in - r0 + r1 * lookedUpHumidityRatio - (flow + r1) * w0;
+        // phi1 = (1 - e^-x)/x, phi2 = (1 - phi1)/x: safe for slow houses.
+        double phi1 = x < 1e-5 ? 1 - 0.5 * x : -Math.expm1(-x) / x;
+        double phi2 = x < 1e-4 ? 0.5 - x / 6 : (1 - phi1) / x;
+        w = w0 + drive0 / capacity * length * phi1;
+        integral = w0 * length + drive0 / capacity * length * length * phi2;
+        removed = r0 * length + r1 * (integral - lookedUpHumidityRatio * length);
+        if (running && removed < 0) {
+            // The air got drier than the coil on the way: nothing condenses.
+            removed = 0;
+            k = flow / capacity;
+            x = k * length;
+            drive0 = in - flow * w0;
+            phi1 = x < 1e-5 ? 1 - 0.5 * x : -Math.expm1(-x) / x;
+            phi2 = x < 1e-4 ? 0.5 - x / 6 : (1 - phi1) / x;
+            w = w0 + drive0 / capacity * length * phi1;
+            integral = w0 * length + drive0 / capacity * length * length * phi2;
+        }
+        humidityRatio = w;
+        record.waterIn += (flow * outdoor + gain) * length - flow * integral;
+        record.removedWater[i] += removed - evaporated;
+        if (running) {
+            double holds = control.retainedWaterSeconds() * now[UnitResponse.MOISTURE];
+            coilWater = Math.min(Math.max(holds, coilWater), coilWater + removed);
+        }
+    }
+
+    /**
+     * Water given back since the unit stopped: a rate that falls linearly until the coil is dry.
+     */
+    private double evaporated(double age) {
+        if (offRate <= 0 || offWater <= 0) {
+            return 0;
+        }
+        double dry = 2 * offWater / offRate;
+        double t = Math.min(age, dry);
+        return offRate * t * (1 - 0.5 * t / dry);
+    }
+
+    private void trace(RunRecord record, HouseDrive drive, double begin, double s, double length) {
+        while (traceNext < traceSlots.length && traceSlots[traceNext] < begin + s + length) {
+            double t = traceSlots[traceNext] - begin - s;
+            record.traceTemperature[traceNext] = valueOnStretch(Math.max(0, t));
+            record.traceHumidityRatio[traceNext] = humidityRatio;
+            traceNext++;
+        }
+    }
+
+    private static double mix(double[] values, int i, int j, double f) {
+        return values[i] + f * (values[j] - values[i]);
+    }
+
+    private static double dot(double[] x, double[] y) {
+        double sum = 0;
+        for (int k = 0; k < x.length; k++) {
+            sum += x[k] * y[k];
+        }
+        return sum;
+    }
+}

@@ -148,7 +148,9 @@ public final class JobReader {
                     "the file holds only comments",
                     "a job file starts with " + JobSchema.firstKeys());
         }
-        return (Part) check(root.get(), JobSchema.ROOT, at(root.get(), top), 0);
+        Part job = (Part) check(root.get(), JobSchema.ROOT, at(root.get(), top), 0);
+        JobLinks.check(job);
+        return job;
     }
 
     private String decode(byte[] bytes) throws JobFileException {

@@ -90,10 +90,19 @@ final class JobSchema {
                 .exactlyOneOf(List.of(List.of("diameter"), List.of("width", "height")));
     }
 
+    private static final Fields RATED_LOSS =
+            Fields.of(
+                    need("drop", DROP, "when fully open"),
+                    need("airflow", AIRFLOW, "at which it was measured (standard air)"));
+
     private static Fields grille(Key... more) {
         Key[] common = {
-            need("loss", DROP, "pressure drop when open"),
-            need("at-airflow", AIRFLOW, "airflow at which that drop was measured (standard air)"),
+            need("width", SIDE, "of the face"),
+            need("height", SIDE, "of the face"),
+            may(
+                    "rated-loss",
+                    RATED_LOSS,
+                    "from a catalogue; usual values of a stamped face if left out"),
         };
         Key[] all = new Key[common.length + more.length];
         System.arraycopy(common, 0, all, 0, common.length);
@@ -480,8 +489,9 @@ final class JobSchema {
 
     private static final Fields COIL =
             Fields.of(
+                    need("dry-drop", DROP, "with the coil dry"),
                     need("wet-drop", DROP, "with the coil wet"),
-                    need("at-airflow", AIRFLOW, "airflow of that drop (standard air)"));
+                    need("at-airflow", AIRFLOW, "airflow of both drops (standard air)"));
 
     private static final Fields TRUNK =
             duct(
@@ -499,26 +509,18 @@ final class JobSchema {
                                     need(
                                             "position",
                                             new Choice(List.of("open", "partly", "shut")),
-                                            "as found")),
+                                            "as found"),
+                                    may(
+                                            "open-share",
+                                            ratio("a share", "5 %", "95 %"),
+                                            "of a partly open register; 50 % if left out")),
                             ""));
 
     private static final Fields RETURN =
             duct(
                     need("name", new Name(), ""),
-                    may("to", new Name(), "return plenum if left out, or another return piece"),
-                    may("rooms", new Items(new Name(), 1, 40), "whose air it takes"),
-                    may("grille", grille(), "where it takes air from the rooms"));
-
-    private static final Fields LEAK =
-            Fields.of(
-                    need(
-                            "airflow",
-                            flow("an airflow", "0 cfm", "2000 cfm"),
-                            "leaked at that pressure"),
-                    need(
-                            "at-pressure",
-                            Amount.between(Pressure.class, "a pressure", "5 Pa", "250 Pa"),
-                            "pressure across the leaks"));
+                    need("room", new Name(), "a name from house.rooms: where its grille is"),
+                    need("grille", grille(), ""));
 
     private static final Fields DUCTS =
             Fields.of(
@@ -528,8 +530,14 @@ final class JobSchema {
                     need("trunks", new Items(TRUNK, 0, 40), "from the plenum outward; [] for none"),
                     need("runs", new Items(RUN, 1, 60), "each ends at one register"),
                     need("returns", new Items(RETURN, 1, 20), ""),
-                    may("supply-leakage", LEAK, "none if left out"),
-                    may("return-leakage", LEAK, "none if left out"),
+                    may(
+                            "supply-leakage-at-25-pascals",
+                            flow("an airflow", "1 cfm", "2000 cfm"),
+                            "duct test; none if left out"),
+                    may(
+                            "return-leakage-at-25-pascals",
+                            flow("an airflow", "1 cfm", "2000 cfm"),
+                            "duct test; none if left out"),
                     may(
                             "insulation",
                             Amount.between(

@@ -1,5 +1,0 @@
-package dev.thinair.working;
-
-final class Placeholder {
-    private Placeholder() {}
-}

@@ -473,6 +473,73 @@ public final class InfiltrationModel {
         return flowAtDensity(exponent, densityRatio) * densityRatio;
     }
 
+    /**
+     * Flow of a house at a site: leakage coefficient, exposure, weather and pressure to volume
+     * flow, by either model with its published coefficients.
+     *
+     * <p>Enhanced model: <code>sqrt(Qs^2 + Qw^2) (p/p0)^(2n - 1)</code>. Basic model: on the area
+     * at 4 Pa of the cracks in the air of the site, whose square-root law then leaves <code>
+     * (p/p0)^(n
+     * - 0.5)</code>. The density ratio is the pressure ratio at constant temperature.
+     *
+     * @param enhanced true for the enhanced model, false for the basic one
+     * @param coefficient c at reference density, m3/(s Pa^n), in [0, 100]
+     * @param exponent n, in [0.5, 1]
+     * @param stories 1, 2 or 3
+     * @param shelter local shielding
+     * @param flue true with an open flue (enhanced model only)
+     * @param crawlSpace true over a crawl space (enhanced model only)
+     * @param temperatureDifference indoors less outdoors, K, in [-100, 100]
+     * @param windSpeed at the station, m/s, in [0, 120]
+     * @param pressure station pressure, Pa, in [30000, 110000]
+     * @return m3/s
+     * @throws IllegalArgumentException if an argument is NaN or outside its range
+     */
+    public static double flow(
+            boolean enhanced,
+            double coefficient,
+            double exponent,
+            int stories,
+            Shelter shelter,
+            boolean flue,
+            boolean crawlSpace,
+            double temperatureDifference,
+            double windSpeed,
+            double pressure) {
+        Range.require("pressure", pressure, 30_000, 110_000, "Pa");
+        double ratio = pressure / 101_325;
+        if (!enhanced) {
+            double area =
+                    leakageArea(
+                            crackAtDensity(coefficient, exponent, ratio),
+                            exponent,
+                            4,
+                            1,
+                            REFERENCE_DENSITY * ratio);
+            return basicFlow(
+                    area,
+                    basicStackCoefficient(stories),
+                    basicWindCoefficient(stories, shelter),
+                    temperatureDifference,
+                    windSpeed);
+        }
+        double stack =
+                enhancedStackFlow(
+                        coefficient,
+                        exponent,
+                        enhancedStackCoefficient(stories, flue),
+                        temperatureDifference);
+        double wind =
+                enhancedWindFlow(
+                        coefficient,
+                        exponent,
+                        enhancedWindCoefficient(stories, flue, crawlSpace),
+                        enhancedShelterFactor(stories, flue, shelter),
+                        enhancedWindMultiplier(stories),
+                        windSpeed);
+        return superpose(stack, wind) * flowAtDensity(exponent, ratio);
+    }
+
     private static int story(int stories) {
         Range.require("stories", stories, 1, 3, "-");
         return stories - 1;

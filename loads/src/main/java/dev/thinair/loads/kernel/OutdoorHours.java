@@ -44,7 +44,8 @@ public final class OutdoorHours {
      * @param beamNormal W/m2, in [0, 1500]
      * @param diffuseHorizontal W/m2, in [0, 1500]
      * @param pressure station pressure, Pa, in [30000, 110000]
-     * @param groundTemperature undisturbed ground, K, in [230, 320]
+     * @param groundTemperature undisturbed ground, K, in [230, 320]; NaN means unknown, and then
+     *     {@link #groundTemperature} refuses to answer
      * @param groundReflectance in [0, 1]
      * @throws IllegalArgumentException if a value is NaN or outside its range, or lengths differ
      */
@@ -71,7 +72,9 @@ public final class OutdoorHours {
         }
         Range.require("first hour", firstHour, 0, periodic ? 0 : 23, "h");
         Range.require("pressure", pressure, 30_000, 110_000, "Pa");
-        Range.require("ground temperature", groundTemperature, 230, 320, "K");
+        if (!Double.isNaN(groundTemperature)) {
+            Range.require("ground temperature", groundTemperature, 230, 320, "K");
+        }
         Range.require("ground reflectance", groundReflectance, 0, 1, "-");
         this.periodic = periodic;
         this.firstHour = firstHour;
@@ -195,8 +198,14 @@ public final class OutdoorHours {
      * Undisturbed ground temperature.
      *
      * @return K
+     * @throws IllegalStateException if it was not given
      */
     public double groundTemperature() {
+        if (Double.isNaN(groundTemperature)) {
+            throw new IllegalStateException(
+                    "ground temperature of the site is not given, but a house in contact with the"
+                            + " ground needs it");
+        }
         return groundTemperature;
     }
 

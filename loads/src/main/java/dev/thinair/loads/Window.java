@@ -1,0 +1,410 @@
+package dev.thinair.loads;
+
+import dev.thinair.loads.kernel.GlazingOptics;
+import dev.thinair.loads.kernel.OutdoorHours;
+import dev.thinair.loads.kernel.Shading;
+import dev.thinair.units.Range;
+import dev.thinair.units.Si;
+import dev.thinair.units.ThermalTransmittance;
+import dev.thinair.units.Units;
+import java.util.Locale;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Area;
+import javax.measure.quantity.Length;
+
+/**
+ * A window as bought: width and height over the frame, whole-product U-factor and solar heat gain
+ * by angle, with what shades it inside and outside. It takes tilt and azimuth from the surface it
+ * sits in. Immutable.
+ *
+ * <pre>{@code
+ * Window west =
+ *         Window.of("west", metres(1.2), metres(1.5), wattsPerSquareMetreKelvin(2.0),
+ *                         Glazing.clearDouble().scaledTo(0.36))
+ *                 .withShade(Shade.interior("light blind", ratio(0.68), ratio(0.5)))
+ *                 .withOverhang(Overhang.alongWall(metres(0.6), metres(0.1)));
+ * }</pre>
+ */
+public final class Window {
+
+    private final String name;
+    private final double width;
+    private final double height;
+    private final double transmittance;
+    private final Glazing glazing;
+    private final Shade shade;
+    private final Overhang overhang;
+    private final Fins fins;
+
+    private Window(
+            String name,
+            double width,
+            double height,
+            double transmittance,
+            Glazing glazing,
+            Shade shade,
+            Overhang overhang,
+            Fins fins) {
+        this.name = name;
+        this.width = width;
+        this.height = height;
+        this.transmittance = transmittance;
+        this.glazing = glazing;
+        this.shade = shade;
+        this.overhang = overhang;
+        this.fins = fins;
+    }
+
+    /**
+     * A window without shades.
+     *
+     * @param name what reports call it
+     * @param width over the frame, in (0, 50] m
+     * @param height over the frame, along the plane, in (0, 50] m
+     * @param uFactor of the whole product with its films, in [0.1, 10] W/(m2 K)
+     * @param glazing of the whole product
+     * @return the window
+     * @throws IllegalArgumentException if a value is not finite or outside its range
+     */
+    public static Window of(
+            String name,
+            Quantity<Length> width,
+            Quantity<Length> height,
+            Quantity<ThermalTransmittance> uFactor,
+            Glazing glazing) {
+        double w = Si.metres(width, "window width");
+        double h = Si.metres(height, "window height");
+        double u = Si.wattsPerSquareMetreKelvin(uFactor, "window U-factor");
+        Range.requireAbove("window width", w, 0, "m");
+        Range.require("window width", w, 0, 50, "m");
+        Range.requireAbove("window height", h, 0, "m");
+        Range.require("window height", h, 0, 50, "m");
+        Range.require("window U-factor", u, 0.1, 10, "W/(m2 K)");
+        return new Window(
+                Objects.requireNonNull(name, "name"),
+                w,
+                h,
+                u,
+                Objects.requireNonNull(glazing, "glazing"),
+                Shade.none(),
+                Overhang.none(),
+                Fins.none());
+    }
+
+    /**
+     * The same window with an interior shade.
+     *
+     * @param value shade
+     * @return a new window
+     */
+    public Window withShade(Shade value) {
+        return new Window(
+                name,
+                width,
+                height,
+                transmittance,
+                glazing,
+                Objects.requireNonNull(value, "shade"),
+                overhang,
+                fins);
+    }
+
+    /**
+     * The same window below an overhang.
+     *
+     * @param value overhang
+     * @return a new window
+     */
+    public Window withOverhang(Overhang value) {
+        return new Window(
+                name,
+                width,
+                height,
+                transmittance,
+                glazing,
+                shade,
+                Objects.requireNonNull(value, "overhang"),
+                fins);
+    }
+
+    /**
+     * The same window between fins.
+     *
+     * @param value fins
+     * @return a new window
+     */
+    public Window withFins(Fins value) {
+        return new Window(
+                name,
+                width,
+                height,
+                transmittance,
+                glazing,
+                shade,
+                overhang,
+                Objects.requireNonNull(value, "fins"));
+    }
+
+    /**
+     * The same window with another glazing.
+     *
+     * @param value glazing
+     * @return a new window
+     */
+    public Window withGlazing(Glazing value) {
+        return new Window(
+                name,
+                width,
+                height,
+                transmittance,
+                Objects.requireNonNull(value, "glazing"),
+                shade,
+                overhang,
+                fins);
+    }
+
+    /**
+     * What reports call it.
+     *
+     * @return name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Width over the frame.
+     *
+     * @return width
+     */
+    public Quantity<Length> width() {
+        return Units.metres(width);
+    }
+
+    /**
+     * Height over the frame, along the plane.
+     *
+     * @return height
+     */
+    public Quantity<Length> height() {
+        return Units.metres(height);
+    }
+
+    /**
+     * Area over the frame.
+     *
+     * @return area
+     */
+    public Quantity<Area> area() {
+        return Units.squareMetres(width * height);
+    }
+
+    /**
+     * U-factor of the whole product with its films.
+     *
+     * @return U-factor
+     */
+    public Quantity<ThermalTransmittance> uFactor() {
+        return Units.wattsPerSquareMetreKelvin(transmittance);
+    }
+
+    /**
+     * Solar heat gain by angle.
+     *
+     * @return glazing
+     */
+    public Glazing glazing() {
+        return glazing;
+    }
+
+    /**
+     * Interior shade.
+     *
+     * @return shade
+     */
+    public Shade shade() {
+        return shade;
+    }
+
+    /**
+     * Overhang above.
+     *
+     * @return overhang
+     */
+    public Overhang overhang() {
+        return overhang;
+    }
+
+    /**
+     * Fins beside.
+     *
+     * @return fins
+     */
+    public Fins fins() {
+        return fins;
+    }
+
+    /**
+     * Area for kernel calls.
+     *
+     * @return m2
+     */
+    public double squareMetres() {
+        return width * height;
+    }
+
+    /**
+     * U-factor for kernel calls.
+     *
+     * @return W/(m2 K)
+     */
+    public double transmittance() {
+        return transmittance;
+    }
+
+    /**
+     * Radiant share of the solar gain, the rest being convective at once: 1 for bare glass (the sun
+     * falls on the room's surfaces), the shade's own share where one hangs inside, weighted by how
+     * much of the glass it covers.
+     *
+     * <p>Source: Fundamentals 2021 (SI), ch. 18, Table 14.
+     *
+     * @return share, 0 to 1
+     */
+    public double solarRadiantFraction() {
+        double covered = shade.fractionClosed();
+        return 1 - covered * (1 - shade.radiantFraction());
+    }
+
+    /**
+     * Radiant share of the heat conducted through the window: 0.33 for a normal SHGC above 0.5,
+     * else 0.46.
+     *
+     * <p>Source: Fundamentals 2021 (SI), ch. 18, Table 14.
+     *
+     * @return share, 0 to 1
+     */
+    public double conductionRadiantFraction() {
+        return glazing.normal() > 0.5 ? 0.33 : 0.46;
+    }
+
+    /**
+     * Sun entering the room through the whole window at every hour mark: beam past overhang and
+     * fins with the coefficient of its incidence, and diffuse with the hemispherical one, both
+     * attenuated by the interior shade.
+     *
+     * @param hours weather
+     * @param azimuth azimuth of the window's plane, rad from north
+     * @param tilt tilt of the window's plane, rad
+     * @param out receives one value an hour, W
+     * @throws IllegalArgumentException if azimuth or tilt is out of range, or out is short
+     */
+    public void solarGain(OutdoorHours hours, double azimuth, double tilt, double[] out) {
+        double[] diffuse = new double[hours.count()];
+        solarParts(hours, azimuth, tilt, out, diffuse);
+        for (int h = 0; h < diffuse.length; h++) {
+            out[h] += diffuse[h];
+        }
+    }
+
+    /**
+     * The same in two parts, which the handbook's radiant time series delays differently.
+     *
+     * @param hours weather
+     * @param azimuth azimuth of the window's plane, rad from north
+     * @param tilt tilt of the window's plane, rad
+     * @param beamOut receives the beam part, W
+     * @param diffuseOut receives the diffuse part, sky and ground, W
+     * @throws IllegalArgumentException if azimuth or tilt is out of range, or an array is short
+     */
+    public void solarParts(
+            OutdoorHours hours,
+            double azimuth,
+            double tilt,
+            double[] beamOut,
+            double[] diffuseOut) {
+        int n = hours.count();
+        double[] ground = new double[n];
+        double[] cosine = new double[n];
+        hours.incidentParts(azimuth, tilt, beamOut, diffuseOut, ground, cosine);
+        double area = width * height;
+        double beamAttenuation = shade.beam();
+        double diffuseAttenuation = shade.diffuse();
+        boolean projections = overhang.depth() > 0 || fins.leftDepth() > 0 || fins.rightDepth() > 0;
+        for (int h = 0; h < n; h++) {
+            if (beamOut[h] > 0) {
+                double sunlit =
+                        projections
+                                ? sunlit(hours.sunAltitude(h), hours.sunAzimuth(h), azimuth, tilt)
+                                : 1;
+                beamOut[h] =
+                        GlazingOptics.beamGain(
+                                area,
+                                beamOut[h],
+                                sunlit,
+                                glazing.beamAt(cosine[h]),
+                                beamAttenuation);
+            }
+            diffuseOut[h] =
+                    GlazingOptics.diffuseGain(
+                            area, diffuseOut[h] + ground[h], glazing.diffuse(), diffuseAttenuation);
+        }
+    }
+
+    /**
+     * Share of the window that beam reaches past overhang and fins.
+     *
+     * @param sunAltitude rad
+     * @param sunAzimuth rad from north
+     * @param azimuth azimuth of the window's plane, rad from north
+     * @param tilt tilt of the window's plane, rad
+     * @return share, 0 to 1
+     */
+    public double sunlit(double sunAltitude, double sunAzimuth, double azimuth, double tilt) {
+        return Shading.sunlitShare(
+                width,
+                height,
+                overhang.depth(),
+                overhang.gap(),
+                overhang.extension(),
+                fins.leftDepth(),
+                fins.leftGap(),
+                fins.rightDepth(),
+                fins.rightGap(),
+                sunAltitude,
+                sunAzimuth,
+                tilt,
+                azimuth);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Window that
+                && name.equals(that.name)
+                && width == that.width
+                && height == that.height
+                && transmittance == that.transmittance
+                && glazing.equals(that.glazing)
+                && shade.equals(that.shade)
+                && overhang.equals(that.overhang)
+                && fins.equals(that.fins);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, width, height, transmittance, glazing, shade, overhang, fins);
+    }
+
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "window %s, %.2f x %.2f m, U %.2f W/(m2 K), %s",
+                name,
+                width,
+                height,
+                transmittance,
+                glazing);
+    }
+}

@@ -215,6 +215,91 @@ public final class SeasonalRatings {
             double degradation,
             double loadFactor,
             RatingBins bins) {
+        return variable(
+                full95,
+                fullPower95,
+                full82,
+                fullPower82,
+                low82,
+                lowPower82,
+                low67,
+                lowPower67,
+                intermediate87,
+                intermediatePower87,
+                degradation,
+                loadFactor,
+                false,
+                bins);
+    }
+
+    /**
+     * SEER of a variable-speed unit with the intermediate efficiency quadratic in outdoor
+     * temperature (appendix M form): through the three temperatures at which the load line meets
+     * the capacity of low, intermediate and full speed. Otherwise as {@link #variableSpeed}.
+     *
+     * @param full95 full-speed capacity at 95 &deg;F, W
+     * @param fullPower95 full-speed power at 95 &deg;F, W
+     * @param full82 full-speed capacity at 82 &deg;F, W
+     * @param fullPower82 full-speed power at 82 &deg;F, W
+     * @param low82 low-speed capacity at 82 &deg;F, W
+     * @param lowPower82 low-speed power at 82 &deg;F, W
+     * @param low67 low-speed capacity at 67 &deg;F, W
+     * @param lowPower67 low-speed power at 67 &deg;F, W
+     * @param intermediate87 intermediate-speed capacity at 87 &deg;F, W
+     * @param intermediatePower87 intermediate-speed power at 87 &deg;F, W
+     * @param degradation degradation coefficient of the low speed, in [0, 1]
+     * @param loadFactor factor V on the load line, in ]0, 1.5]
+     * @param bins cooling bins
+     * @return seasonal ratio, W/W
+     * @throws IllegalArgumentException if an argument is NaN or out of range, or the intermediate
+     *     capacity does not lie between low and full at 87 &deg;F
+     */
+    public static double variableSpeedQuadratic(
+            double full95,
+            double fullPower95,
+            double full82,
+            double fullPower82,
+            double low82,
+            double lowPower82,
+            double low67,
+            double lowPower67,
+            double intermediate87,
+            double intermediatePower87,
+            double degradation,
+            double loadFactor,
+            RatingBins bins) {
+        return variable(
+                full95,
+                fullPower95,
+                full82,
+                fullPower82,
+                low82,
+                lowPower82,
+                low67,
+                lowPower67,
+                intermediate87,
+                intermediatePower87,
+                degradation,
+                loadFactor,
+                true,
+                bins);
+    }
+
+    private static double variable(
+            double full95,
+            double fullPower95,
+            double full82,
+            double fullPower82,
+            double low82,
+            double lowPower82,
+            double low67,
+            double lowPower67,
+            double intermediate87,
+            double intermediatePower87,
+            double degradation,
+            double loadFactor,
+            boolean quadratic,
+            RatingBins bins) {
         positive("95 degF, full speed", full95, fullPower95);
         positive("82 degF, full speed", full82, fullPower82);
         positive("82 degF, low speed", low82, lowPower82);
@@ -242,6 +327,17 @@ public final class SeasonalRatings {
                         line(F87, F82, fullPower82, F95, fullPower95),
                         (lowPower82 - lowPower67) / (F82 - F67),
                         (fullPower95 - fullPower82) / (F95 - F82));
+        double lowSlope = (low82 - low67) / (F82 - F67);
+        double fullSlope = (full95 - full82) / (F95 - F82);
+        double t1 = balance(full95, loadFactor, F82, low82, lowSlope);
+        double tv = balance(full95, loadFactor, F87, intermediate87, capacitySlope);
+        double t2 = balance(full95, loadFactor, F95, full95, fullSlope);
+        double e1 = line(t1, F67, low67, F82, low82) / line(t1, F67, lowPower67, F82, lowPower82);
+        double ev =
+                (intermediate87 + capacitySlope * (tv - F87))
+                        / (intermediatePower87 + powerSlope * (tv - F87));
+        double e2 =
+                line(t2, F82, full82, F95, full95) / line(t2, F82, fullPower82, F95, fullPower95);
         double heat = 0;
         double energy = 0;
         for (int i = 0; i < bins.size(); i++) {
@@ -262,14 +358,25 @@ public final class SeasonalRatings {
                 double qv = intermediate87 + capacitySlope * (t - F87);
                 double pv = intermediatePower87 + powerSlope * (t - F87);
                 double ratio =
-                        load < qv
-                                ? line(load, q1, q1 / p1, qv, qv / pv)
-                                : line(load, qv, qv / pv, q2, q2 / p2);
+                        quadratic
+                                ? e1 * (t - tv) * (t - t2) / ((t1 - tv) * (t1 - t2))
+                                        + ev * (t - t1) * (t - t2) / ((tv - t1) * (tv - t2))
+                                        + e2 * (t - t1) * (t - tv) / ((t2 - t1) * (t2 - tv))
+                                : load < qv
+                                        ? line(load, q1, q1 / p1, qv, qv / pv)
+                                        : line(load, qv, qv / pv, q2, q2 / p2);
                 heat += n * load;
                 energy += n * load / ratio;
             }
         }
         return heat / energy;
+    }
+
+    /** Where the load line meets a capacity line through (at, value) with a slope. */
+    private static double balance(
+            double full95, double loadFactor, double at, double value, double slope) {
+        double rise = loadFactor * full95 / RatingBins.COOLING_SIZE_FACTOR / (F95 - F65);
+        return (value - slope * at + rise * F65) / (rise - slope);
     }
 
     private static double between(

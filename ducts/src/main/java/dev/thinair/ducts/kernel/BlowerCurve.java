@@ -198,6 +198,8 @@ public final class BlowerCurve {
         double low = pressure[i];
         double high = pressure[i + 1];
         double p = low + (high - low) * (q - flow[i]) / (flow[i + 1] - flow[i]);
+        // Newton kept inside the segment; once a step is small the next one ends at rounding error.
+        boolean last = false;
         for (int step = 0; step < 60; step++) {
             double error = hermite(i, p) - q;
             if (error > 0) {
@@ -207,11 +209,15 @@ public final class BlowerCurve {
             }
             double next = p - error / hermiteSlope(i, p);
             if (!(next >= low && next <= high)) {
+                if (last) {
+                    return p;
+                }
                 next = 0.5 * (low + high);
             }
-            if (Math.abs(next - p) <= 1e-14 * (pressure[n - 1] - pressure[0])) {
+            if (last) {
                 return next;
             }
+            last = Math.abs(next - p) <= 1e-7 * (pressure[i + 1] - pressure[i]);
             p = next;
         }
         return p;

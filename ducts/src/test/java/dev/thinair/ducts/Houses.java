@@ -40,10 +40,14 @@ final class Houses {
         DuctSystem.Builder b =
                 DuctSystem.builder()
                         .blower(blower())
-                        .filter(Filter.of(cubicFeetPerMinute(1000), inchesOfWater(0.15), percent(50)))
+                        .filter(
+                                Filter.of(
+                                        cubicFeetPerMinute(1000), inchesOfWater(0.15), percent(50)))
                         .coil(
                                 WetCoil.of(
-                                        cubicFeetPerMinute(1200), inchesOfWater(0.2), inchesOfWater(0.26)))
+                                        cubicFeetPerMinute(1200),
+                                        inchesOfWater(0.2),
+                                        inchesOfWater(0.26)))
                         .trunk("trunk 1", DuctSystem.SUPPLY_PLENUM, "A", trunk(20, 8, 10))
                         .trunk("trunk 2", "A", "B", trunk(16, 8, 12))
                         .trunk("trunk 3", "B", "C", trunk(12, 8, 12))
@@ -61,7 +65,10 @@ final class Houses {
                                 "den return",
                                 "den",
                                 DuctSystem.RETURN_PLENUM,
-                                Duct.of(DuctShape.round(inches(10)), feet(20), DuctMaterial.GALVANIZED)
+                                Duct.of(
+                                                DuctShape.round(inches(10)),
+                                                feet(20),
+                                                DuctMaterial.GALVANIZED)
                                         .withLossCoefficient(1.5),
                                 Register.of(inches(16), inches(12)))
                         .leak(
@@ -73,7 +80,12 @@ final class Houses {
         String[] rooms = {"den", "kitchen", "living", "living", "bath", "bed 1", "bed 2", "bed 3"};
         String[] nodes = {"A", "A", "A", "B", "B", "C", "C", "C"};
         for (int i = 0; i < rooms.length; i++) {
-            b.supplyRun("run " + (i + 1), nodes[i], rooms[i], run(i), Register.of(inches(10), inches(6)));
+            b.supplyRun(
+                    "run " + (i + 1),
+                    nodes[i],
+                    rooms[i],
+                    run(i),
+                    Register.of(inches(10), inches(6)));
         }
         return b;
     }

@@ -91,7 +91,13 @@ public final class ResidentialLoadFactor {
     }
 
     /**
-     * Peak total irradiance on a horizontal surface: <code>970 + 6.2 L - 0.16 L^2</code>.
+     * Peak total irradiance on a horizontal surface: <code>846.9 + 8.813 L - 0.166 L^2</code>, L in
+     * degrees.
+     *
+     * <p>The 2021 formula could not be seen. This is the parabola through the two values of its
+     * table that could (952 W/m2 at 35 degrees, 778 at 60; ch. 17, Table 10) with the curvature of
+     * the 2009 edition's formula, <code>952 + 6.49 L - 0.166 L^2</code> (from memory). Between 35
+     * and 60 degrees it is bound by the table; below it is an extrapolation.
      *
      * @param latitude rad, its size in [20, 60] degrees
      * @return W/m2
@@ -99,11 +105,12 @@ public final class ResidentialLoadFactor {
      */
     public static double peakHorizontalTotal(double latitude) {
         double l = degrees(latitude);
-        return 970 + 6.2 * l - 0.16 * l * l;
+        return 846.895 + 8.813 * l - 0.166 * l * l;
     }
 
     /**
-     * Peak diffuse irradiance on a horizontal surface: <code>min(Et, 170)</code>.
+     * Peak diffuse irradiance on a horizontal surface: <code>min(Et, 170)</code> (2009 edition,
+     * from memory).
      *
      * @param latitude rad, its size in [20, 60] degrees
      * @return W/m2

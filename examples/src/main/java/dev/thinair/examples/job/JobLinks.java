@@ -164,7 +164,6 @@ final class JobLinks {
                 at = trunks.get(at.text("from"));
             }
         }
-        names(ducts.parts("runs"));
         Set<String> feeding = new HashSet<>();
         for (Part run : ducts.parts("runs")) {
             connected(run, sources);
@@ -191,7 +190,10 @@ final class JobLinks {
                         "let a run or another trunk come from it, or leave it out");
             }
         }
-        names(ducts.parts("returns"));
+        List<Part> all = new ArrayList<>(ducts.parts("trunks"));
+        all.addAll(ducts.parts("runs"));
+        all.addAll(ducts.parts("returns"));
+        names(all);
         for (Part back : ducts.parts("returns")) {
             known(back, "room", rooms, "house.rooms");
             flexibleOnly(back);

@@ -399,7 +399,7 @@ final class JobSchema {
                     need("name", new Name(), "used by registers and returns"),
                     need("floor-area", area("a floor area", "10 ft2", "10000 ft2"), ""),
                     need("ceiling-height", length("a ceiling height", "6 ft", "20 ft"), ""),
-                    may("people", new Count(0, 30), "here in the hottest hours; none if left out"),
+                    may("people", new Count(0, 30), "counted all day; none if left out"),
                     may(
                             "appliances",
                             power("a heat gain", "0 W", "5000 W"),
@@ -485,6 +485,10 @@ final class JobSchema {
                     need("what", new Words(100), "kind and size"),
                     need("clean-drop", DROP, "when new"),
                     need("found-drop", DROP, "as found, at the same airflow"),
+                    may(
+                            "viscous-share",
+                            ratio("a share", "5 %", "100 %"),
+                            "of the clean drop that is viscous; 50 % if left out, more for deep pleats"),
                     need("at-airflow", AIRFLOW, "airflow of both drops (standard air)"));
 
     private static final Fields COIL =

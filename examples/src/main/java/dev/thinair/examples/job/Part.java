@@ -1,11 +1,13 @@
 package dev.thinair.examples.job;
 
+import dev.thinair.units.Si;
 import java.time.MonthDay;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 
 /** A mapping of the job file after it was checked against the schema. */
 public final class Part {
@@ -63,6 +65,11 @@ public final class Part {
     public <Q extends Quantity<Q>> Quantity<Q> amount(
             String key, Class<Q> type, Quantity<Q> otherwise) {
         return has(key) ? amount(key, type) : otherwise;
+    }
+
+    /** A dimensionless amount as a plain number. */
+    public double ratio(String key) {
+        return Si.ratio(amount(key, Dimensionless.class), key);
     }
 
     public String text(String key) {

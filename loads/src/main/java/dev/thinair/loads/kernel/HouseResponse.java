@@ -454,8 +454,9 @@ public final class HouseResponse {
             int at = driveZone * nodes + node;
             er[at] += re * share;
             ei[at] += im * share;
-            if (!model.glass[wall]) {
-                double opaque = 1 / opaqueArea[driveZone];
+            // a zone of glass alone has to take the sun on its glass
+            if (!model.glass[wall] || opaqueArea[driveZone] == 0) {
+                double opaque = opaqueArea[driveZone] == 0 ? share : 1 / opaqueArea[driveZone];
                 at += zones * nodes;
                 er[at] += re * opaque;
                 ei[at] += im * opaque;

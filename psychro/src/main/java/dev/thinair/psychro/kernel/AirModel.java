@@ -105,6 +105,34 @@ public sealed interface AirModel permits IdealModel, RealModel {
     double specificVolume(double dryBulb, double humidityRatio, double pressure);
 
     /**
+     * Density, the mixture's whole mass per volume: (1 + <var>W</var>)/<var>v</var>.
+     *
+     * @param dryBulb dry bulb, K
+     * @param humidityRatio humidity ratio, kg/kg
+     * @param pressure air pressure, Pa
+     * @return density, kg/m3
+     * @throws IllegalArgumentException if an argument is out of its domain
+     */
+    default double density(double dryBulb, double humidityRatio, double pressure) {
+        return (1 + humidityRatio) / specificVolume(dryBulb, humidityRatio, pressure);
+    }
+
+    /**
+     * Degree of saturation, <var>W</var>/<var>W</var><sub>s</sub>.
+     *
+     * @param dryBulb dry bulb, K
+     * @param humidityRatio humidity ratio, kg/kg
+     * @param pressure air pressure, Pa
+     * @return degree of saturation
+     * @throws IllegalArgumentException if an argument is out of its domain or no saturated state
+     *     exists
+     */
+    default double degreeOfSaturation(double dryBulb, double humidityRatio, double pressure) {
+        Domain.humidityRatio(humidityRatio);
+        return humidityRatio / saturationHumidityRatio(dryBulb, pressure);
+    }
+
+    /**
      * Relative humidity; above 1 the mixture is supersaturated.
      *
      * @param dryBulb dry bulb, K
@@ -152,4 +180,53 @@ public sealed interface AirModel permits IdealModel, RealModel {
      * @return specific enthalpy, J/kg of ice
      */
     double iceEnthalpy(double temperature);
+
+    /**
+     * Specific enthalpy of condensate: liquid from 0 degC up, ice below.
+     *
+     * @param temperature temperature, K
+     * @return specific enthalpy, J/kg of water
+     */
+    default double condensateEnthalpy(double temperature) {
+        return temperature >= Domain.ICE_POINT
+                ? liquidEnthalpy(temperature)
+                : iceEnthalpy(temperature);
+    }
+
+    /**
+     * Whether the air has a dew point at or above -100 degC.
+     *
+     * @param humidityRatio humidity ratio, kg/kg
+     * @param pressure air pressure, Pa
+     * @return false if its vapor pressure is below saturation over ice at 173.15 K
+     * @throws IllegalArgumentException if an argument is out of its domain
+     */
+    boolean hasDewPoint(double humidityRatio, double pressure);
+
+    /**
+     * Refuses values out of the domain and supersaturated air.
+     *
+     * @param dryBulb dry bulb, K
+     * @param humidityRatio humidity ratio, kg/kg
+     * @param pressure air pressure, Pa
+     * @throws IllegalArgumentException if an argument is NaN or outside its domain, or if the
+     *     relative humidity is above 1 by more than 1e-9, which a round trip may leave
+     */
+    default void requireUnsaturated(double dryBulb, double humidityRatio, double pressure) {
+        double relative = relativeHumidity(dryBulb, humidityRatio, pressure);
+        if (relative > 1 + 1e-9) {
+            throw new IllegalArgumentException(
+                    "humidity ratio is "
+                            + humidityRatio
+                            + " kg/kg, a relative humidity of "
+                            + relative
+                            + ", but must not be above "
+                            + saturationHumidityRatio(dryBulb, pressure)
+                            + " kg/kg, saturation at a dry bulb of "
+                            + dryBulb
+                            + " K and an air pressure of "
+                            + pressure
+                            + " Pa");
+        }
+    }
 }

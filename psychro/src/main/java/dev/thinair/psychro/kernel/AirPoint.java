@@ -92,6 +92,8 @@ public record AirPoint(double dryBulb, double humidityRatio, double liquid, doub
             AirModel model, double t, double enthalpy, double water, double pressure) {
         double saturated = model.saturationHumidityRatio(t, pressure);
         double condensate = t >= Domain.ICE_POINT ? model.liquidEnthalpy(t) : model.iceEnthalpy(t);
-        return model.enthalpy(t, saturated, pressure) + (water - saturated) * condensate - enthalpy;
+        return model.enthalpy(t, saturated, pressure)
+                + (water - saturated) * model.condensateEnthalpy(t)
+                - enthalpy;
     }
 }

@@ -68,4 +68,9 @@ final class IdealModel implements AirModel {
     public double iceEnthalpy(double temperature) {
         return IdealMoistAir.iceEnthalpy(temperature);
     }
+
+    @Override
+    public boolean hasDewPoint(double humidityRatio, double pressure) {
+        return IdealMoistAir.vaporPressure(humidityRatio, pressure) >= Saturation.LOWEST_PRESSURE;
+    }
 }

@@ -68,4 +68,10 @@ final class RealModel implements AirModel {
     public double iceEnthalpy(double temperature) {
         return RealMoistAir.iceEnthalpy(temperature);
     }
+
+    @Override
+    public boolean hasDewPoint(double humidityRatio, double pressure) {
+        return IdealMoistAir.vaporPressure(humidityRatio, pressure)
+                >= RealMoistAir.lowestVaporPressure(pressure);
+    }
 }

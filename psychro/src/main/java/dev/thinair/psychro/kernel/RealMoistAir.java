@@ -330,7 +330,7 @@ public final class RealMoistAir {
      */
     public static double dewPoint(double humidityRatio, double pressure) {
         double vapor = IdealMoistAir.vaporPressure(humidityRatio, pressure);
-        double lowest = saturation(Domain.LOWEST_TEMPERATURE, pressure, false);
+        double lowest = lowestVaporPressure(pressure);
         Range.require("vapor pressure", vapor, lowest, pressure, "Pa");
         if (vapor >= saturation(Domain.ICE_POINT, pressure, true)) {
             double t = Domain.ICE_POINT;
@@ -363,6 +363,11 @@ public final class RealMoistAir {
             throw notConverged("frost point", humidityRatio, pressure);
         }
         return Domain.ICE_POINT;
+    }
+
+    /** Lowest vapor pressure with a frost point in range, a rounding below the curve's end. */
+    static double lowestVaporPressure(double pressure) {
+        return saturation(Domain.LOWEST_TEMPERATURE, pressure, false) * (1 - 1e-13);
     }
 
     private static ArithmeticException notConverged(

@@ -49,6 +49,10 @@ public final class Saturation {
 
     // Edges of the two curves, computed by the formulas above.
     static final double ICE_AT_LOWEST = Math.exp(logOverIce(Domain.LOWEST_TEMPERATURE));
+
+    /** Lowest pressure with a frost point in range; a rounding below the curve's end. */
+    static final double LOWEST_PRESSURE = ICE_AT_LOWEST * (1 - 1e-13);
+
     private static final double ICE_AT_ICE_POINT = Math.exp(logOverIce(Domain.ICE_POINT));
     private static final double LIQUID_AT_ICE_POINT = Math.exp(logOverLiquid(Domain.ICE_POINT));
     private static final double LIQUID_AT_HIGHEST =
@@ -130,7 +134,8 @@ public final class Saturation {
      * @throws IllegalArgumentException if pressure is NaN or outside that range
      */
     public static double temperature(double pressure) {
-        Range.require("vapor pressure", pressure, ICE_AT_LOWEST, LIQUID_AT_HIGHEST, "Pa");
+        Range.require(
+                "vapor pressure", pressure, LOWEST_PRESSURE, LIQUID_AT_HIGHEST * (1 + 1e-13), "Pa");
         double log = Math.log(pressure);
         if (pressure >= LIQUID_AT_ICE_POINT) {
             double start =

@@ -1,5 +1,0 @@
-package dev.thinair.psychro;
-
-final class Placeholder {
-    private Placeholder() {}
-}

@@ -1,0 +1,39 @@
+package dev.thinair.psychro;
+
+import dev.thinair.units.Units;
+import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Power;
+
+/**
+ * Heating or cooling at constant humidity ratio.
+ *
+ * @param entering the entering stream
+ * @param leaving the leaving stream
+ * @param heat heat added, W; negative for cooling
+ */
+public record SensibleProcess(AirStream entering, AirStream leaving, Quantity<Power> heat) {
+
+    /**
+     * Checks the components.
+     *
+     * @param entering see the record
+     * @param leaving see the record
+     * @param heat see the record
+     * @throws NullPointerException if one is null
+     */
+    public SensibleProcess {
+        Objects.requireNonNull(entering, "entering");
+        Objects.requireNonNull(leaving, "leaving");
+        Objects.requireNonNull(heat, "heat");
+    }
+
+    static SensibleProcess of(AirStream entering, AirStream leaving) {
+        return new SensibleProcess(
+                entering,
+                leaving,
+                Units.watts(
+                        entering.dryAirKilogramsPerSecond()
+                                * (leaving.specificEnthalpy() - entering.specificEnthalpy())));
+    }
+}

@@ -1,4 +1,5 @@
 package dev.thinair.altitude;
+
 final class Placeholder {
     private Placeholder() {}
 }

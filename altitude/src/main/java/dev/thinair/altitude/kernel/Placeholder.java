@@ -1,4 +1,0 @@
-package dev.thinair.altitude.kernel;
-final class Placeholder {
-    private Placeholder() {}
-}

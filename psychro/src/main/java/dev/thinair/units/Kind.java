@@ -509,5 +509,55 @@ final class Kind {
                         "W/m2",
                         "W/m^2",
                         "W/m\u00b2");
+        new Kind(
+                        AirSensibleFactor.class,
+                        "an",
+                        "air sensible heat factor",
+                        "1.08 BTU/(h cfm degF)",
+                        Units.JOULE_PER_CUBIC_METRE_KELVIN)
+                .unit(
+                        Units.BTU_PER_HOUR_CFM_FAHRENHEIT,
+                        Units.WATT_PER_LITRE_PER_SECOND_KELVIN,
+                        "BTU/(h cfm \u00b0F)",
+                        "BTU/(h cfm degF)")
+                .unit(
+                        Units.WATT_PER_LITRE_PER_SECOND_KELVIN,
+                        Units.BTU_PER_HOUR_CFM_FAHRENHEIT,
+                        "W/(L/s K)")
+                .unit(
+                        Units.JOULE_PER_CUBIC_METRE_KELVIN,
+                        Units.BTU_PER_HOUR_CFM_FAHRENHEIT,
+                        "J/(m3 K)");
+        new Kind(
+                        AirLatentFactor.class,
+                        "an",
+                        "air latent heat factor",
+                        "4840 BTU/(h cfm lb/lb)",
+                        Units.JOULE_PER_CUBIC_METRE)
+                .unit(
+                        Units.BTU_PER_HOUR_CFM,
+                        Units.WATT_PER_LITRE_PER_SECOND,
+                        "BTU/(h cfm lb/lb)",
+                        "BTU/(h cfm)")
+                .unit(
+                        Units.BTU_PER_HOUR_CFM_GRAIN_PER_POUND,
+                        Units.WATT_PER_LITRE_PER_SECOND,
+                        "BTU/(h cfm gr/lb)")
+                .unit(Units.WATT_PER_LITRE_PER_SECOND, Units.BTU_PER_HOUR_CFM, "W/(L/s)")
+                .unit(Units.JOULE_PER_CUBIC_METRE, Units.BTU_PER_HOUR_CFM, "J/m3");
+        new Kind(
+                        AirTotalFactor.class,
+                        "an",
+                        "air total heat factor",
+                        "4.5 BTU/(h cfm BTU/lb)",
+                        Units.WATT_PER_LITRE_PER_SECOND_KILOJOULE_PER_KILOGRAM)
+                .unit(
+                        Units.BTU_PER_HOUR_CFM_BTU_PER_POUND,
+                        Units.WATT_PER_LITRE_PER_SECOND_KILOJOULE_PER_KILOGRAM,
+                        "BTU/(h cfm BTU/lb)")
+                .unit(
+                        Units.WATT_PER_LITRE_PER_SECOND_KILOJOULE_PER_KILOGRAM,
+                        Units.BTU_PER_HOUR_CFM_BTU_PER_POUND,
+                        "W/(L/s kJ/kg)");
     }
 }

@@ -78,6 +78,14 @@ public final class Si {
             new Crossing(Units.JOULE_PER_KELVIN, "a heat capacity");
     private static final Crossing WATT_PER_SQUARE_METRE =
             new Crossing(Units.WATT_PER_SQUARE_METRE, "a heat flux");
+    private static final Crossing JOULE_PER_CUBIC_METRE_KELVIN =
+            new Crossing(Units.JOULE_PER_CUBIC_METRE_KELVIN, "an air sensible heat factor");
+    private static final Crossing JOULE_PER_CUBIC_METRE =
+            new Crossing(Units.JOULE_PER_CUBIC_METRE, "an air latent heat factor");
+    private static final Crossing WATT_PER_LITRE_PER_SECOND_KILOJOULE_PER_KILOGRAM =
+            new Crossing(
+                    Units.WATT_PER_LITRE_PER_SECOND_KILOJOULE_PER_KILOGRAM,
+                    "an air total heat factor");
 
     private Si() {}
 
@@ -472,5 +480,45 @@ public final class Si {
      */
     public static double wattsPerSquareMetre(Quantity<HeatFlux> quantity, String name) {
         return WATT_PER_SQUARE_METRE.toSi(quantity, name);
+    }
+
+    /**
+     * An air sensible heat factor in J/(m3 K).
+     *
+     * @param quantity the air sensible heat factor, in any unit of it
+     * @param name what the caller calls it, for the error message
+     * @return the value in J/(m3 K)
+     * @throws NullPointerException if quantity is null
+     * @throws IllegalArgumentException if it is NaN, infinite, or not an air sensible heat factor
+     */
+    public static double joulesPerCubicMetreKelvin(
+            Quantity<AirSensibleFactor> quantity, String name) {
+        return JOULE_PER_CUBIC_METRE_KELVIN.toSi(quantity, name);
+    }
+
+    /**
+     * An air latent heat factor in J/m3.
+     *
+     * @param quantity the air latent heat factor, in any unit of it
+     * @param name what the caller calls it, for the error message
+     * @return the value in J/m3
+     * @throws NullPointerException if quantity is null
+     * @throws IllegalArgumentException if it is NaN, infinite, or not an air latent heat factor
+     */
+    public static double joulesPerCubicMetre(Quantity<AirLatentFactor> quantity, String name) {
+        return JOULE_PER_CUBIC_METRE.toSi(quantity, name);
+    }
+
+    /**
+     * An air total heat factor in kg/m3, which is W per L/s and kJ/kg.
+     *
+     * @param quantity the air total heat factor, in any unit of it
+     * @param name what the caller calls it, for the error message
+     * @return the value in kg/m3, which is W per L/s and kJ/kg
+     * @throws NullPointerException if quantity is null
+     * @throws IllegalArgumentException if it is NaN, infinite, or not an air total heat factor
+     */
+    public static double airTotalFactor(Quantity<AirTotalFactor> quantity, String name) {
+        return WATT_PER_LITRE_PER_SECOND_KILOJOULE_PER_KILOGRAM.toSi(quantity, name);
     }
 }

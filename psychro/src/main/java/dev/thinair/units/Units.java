@@ -382,6 +382,57 @@ public final class Units {
                     .divide(exact("1055.05585262"))
                     .divide(12_000);
 
+    // ---- air-side heat factors
+
+    /** Joule per cubic metre kelvin, which is watt per cubic metre per second and kelvin, SI. */
+    public static final Unit<AirSensibleFactor> JOULE_PER_CUBIC_METRE_KELVIN =
+            own(JOULE.divide(CUBIC_METRE).divide(KELVIN), AirSensibleFactor.class);
+
+    /** Watt per litre per second and kelvin. */
+    public static final Unit<AirSensibleFactor> WATT_PER_LITRE_PER_SECOND_KELVIN =
+            JOULE_PER_CUBIC_METRE_KELVIN.multiply(1000);
+
+    /** BTU<sub>IT</sub> per hour, cfm and degree Fahrenheit: the unit of the trade's 1.08. */
+    public static final Unit<AirSensibleFactor> BTU_PER_HOUR_CFM_FAHRENHEIT =
+            JOULE_PER_CUBIC_METRE_KELVIN
+                    .multiply(exact("1055.05585262"))
+                    .multiply(9)
+                    .divide(5)
+                    .divide(60)
+                    .divide(exact("0.028316846592"));
+
+    /** Joule per cubic metre, which is watt per cubic metre per second and kg/kg, SI. */
+    public static final Unit<AirLatentFactor> JOULE_PER_CUBIC_METRE =
+            own(JOULE.divide(CUBIC_METRE), AirLatentFactor.class);
+
+    /** Watt per litre per second and kg/kg. */
+    public static final Unit<AirLatentFactor> WATT_PER_LITRE_PER_SECOND =
+            JOULE_PER_CUBIC_METRE.multiply(1000);
+
+    /** BTU<sub>IT</sub> per hour, cfm and lb/lb: the unit of the trade's 4840. */
+    public static final Unit<AirLatentFactor> BTU_PER_HOUR_CFM =
+            JOULE_PER_CUBIC_METRE
+                    .multiply(exact("1055.05585262"))
+                    .divide(60)
+                    .divide(exact("0.028316846592"));
+
+    /** BTU<sub>IT</sub> per hour, cfm and gr/lb: the unit of the trade's 0.68. */
+    public static final Unit<AirLatentFactor> BTU_PER_HOUR_CFM_GRAIN_PER_POUND =
+            BTU_PER_HOUR_CFM.multiply(7000);
+
+    /**
+     * Watt per litre per second and kJ/kg, which is one kilogram of dry air per cubic metre, SI.
+     */
+    public static final Unit<AirTotalFactor> WATT_PER_LITRE_PER_SECOND_KILOJOULE_PER_KILOGRAM =
+            new AlternateUnit<>(KILOGRAM.divide(CUBIC_METRE), "W/(L/s kJ/kg)");
+
+    /** BTU<sub>IT</sub> per hour, cfm and BTU/lb: the unit of the trade's 4.5. */
+    public static final Unit<AirTotalFactor> BTU_PER_HOUR_CFM_BTU_PER_POUND =
+            WATT_PER_LITRE_PER_SECOND_KILOJOULE_PER_KILOGRAM
+                    .multiply(exact("0.45359237"))
+                    .divide(60)
+                    .divide(exact("0.028316846592"));
+
     // ---- heat through building parts
 
     /** Watt per square metre kelvin, SI. */
@@ -1436,6 +1487,109 @@ public final class Units {
      */
     public static Quantity<FlowPerCapacity> cubicFeetPerMinutePerTon(double value) {
         return of(value, CUBIC_FOOT_PER_MINUTE_PER_TON, "cubicFeetPerMinutePerTon");
+    }
+
+    /**
+     * An air sensible heat factor in J/(m3 K).
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<AirSensibleFactor> joulesPerCubicMetreKelvin(double value) {
+        return of(value, JOULE_PER_CUBIC_METRE_KELVIN, "joulesPerCubicMetreKelvin");
+    }
+
+    /**
+     * An air sensible heat factor in W/(L/s K).
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<AirSensibleFactor> wattsPerLitrePerSecondKelvin(double value) {
+        return of(value, WATT_PER_LITRE_PER_SECOND_KELVIN, "wattsPerLitrePerSecondKelvin");
+    }
+
+    /**
+     * An air sensible heat factor in BTU/(h cfm &deg;F).
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<AirSensibleFactor> btuPerHourCfmFahrenheit(double value) {
+        return of(value, BTU_PER_HOUR_CFM_FAHRENHEIT, "btuPerHourCfmFahrenheit");
+    }
+
+    /**
+     * An air latent heat factor in J/m3.
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<AirLatentFactor> joulesPerCubicMetre(double value) {
+        return of(value, JOULE_PER_CUBIC_METRE, "joulesPerCubicMetre");
+    }
+
+    /**
+     * An air latent heat factor in W/(L/s).
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<AirLatentFactor> wattsPerLitrePerSecond(double value) {
+        return of(value, WATT_PER_LITRE_PER_SECOND, "wattsPerLitrePerSecond");
+    }
+
+    /**
+     * An air latent heat factor in BTU/(h cfm lb/lb).
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<AirLatentFactor> btuPerHourCfm(double value) {
+        return of(value, BTU_PER_HOUR_CFM, "btuPerHourCfm");
+    }
+
+    /**
+     * An air latent heat factor in BTU/(h cfm gr/lb).
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<AirLatentFactor> btuPerHourCfmGrainPerPound(double value) {
+        return of(value, BTU_PER_HOUR_CFM_GRAIN_PER_POUND, "btuPerHourCfmGrainPerPound");
+    }
+
+    /**
+     * An air total heat factor in W/(L/s kJ/kg).
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<AirTotalFactor> wattsPerLitrePerSecondKilojoulePerKilogram(
+            double value) {
+        return of(
+                value,
+                WATT_PER_LITRE_PER_SECOND_KILOJOULE_PER_KILOGRAM,
+                "wattsPerLitrePerSecondKilojoulePerKilogram");
+    }
+
+    /**
+     * An air total heat factor in BTU/(h cfm BTU/lb).
+     *
+     * @param value the number, finite
+     * @return the quantity
+     * @throws IllegalArgumentException if value is NaN or infinite
+     */
+    public static Quantity<AirTotalFactor> btuPerHourCfmBtuPerPound(double value) {
+        return of(value, BTU_PER_HOUR_CFM_BTU_PER_POUND, "btuPerHourCfmBtuPerPound");
     }
 
     /**

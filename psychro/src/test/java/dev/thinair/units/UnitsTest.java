@@ -67,6 +67,9 @@ class UnitsTest {
                     Map.entry("ThermalConductivity", POWER.divide(L).divide(K)),
                     Map.entry("SpecificHeat", ENERGY.divide(M).divide(K)),
                     Map.entry("HeatCapacity", ENERGY.divide(K)),
+                    Map.entry("AirSensibleFactor", ENERGY.divide(L.pow(3)).divide(K)),
+                    Map.entry("AirLatentFactor", ENERGY.divide(L.pow(3))),
+                    Map.entry("AirTotalFactor", M.divide(L.pow(3))),
                     Map.entry("HeatFlux", POWER.divide(L.pow(2))));
 
     static Stream<Arguments> constants() throws IllegalAccessException {
@@ -139,6 +142,9 @@ class UnitsTest {
         "INCH_OF_WATER_PER_HUNDRED_FEET, 8.172208, 5e-7",
         "CUBIC_FOOT_PER_MINUTE_PER_TON, 1.341960e-7, 5e-14",
         "BTU_PER_WATT_HOUR, 0.2930711, 5e-8",
+        "BTU_PER_HOUR_CFM_FAHRENHEIT, 1117.768, 5e-4",
+        "BTU_PER_HOUR_CFM, 620.9824, 5e-5",
+        "BTU_PER_HOUR_CFM_BTU_PER_POUND, 0.2669744, 5e-8",
         "DEGREE, 0.0174532925, 5e-11",
         "FAHRENHEIT_DIFFERENCE, 0.5555556, 5e-8",
         "PER_HOUR, 2.777778e-4, 5e-11"

@@ -65,6 +65,21 @@ public final class AirDensity {
     }
 
     /**
+     * Density of the trade's standard air carried to a site: 0.075 lb/ft3 times {@link
+     * #ratioToStandardAir}. Handbook tables by elevation are made so. Dry air of the ideal mixture
+     * is 0.15 percent lighter (0.07489 lb/ft3 at 70 degF and sea level), which {@link
+     * IdealMoistAir#density} gives.
+     *
+     * @param pressure site pressure, Pa, in [20000, 200000]
+     * @param temperature air temperature, K, in [173.15, 473.15]
+     * @return density, kg/m3
+     * @throws IllegalArgumentException if an argument is NaN or outside its range
+     */
+    public static double ofStandardAir(double pressure, double temperature) {
+        return STANDARD_INCH_POUND * ratioToStandardAir(pressure, temperature);
+    }
+
+    /**
      * Density ratio of moist air at a site to a standard density: {@link IdealMoistAir#density}
      * over that density.
      *

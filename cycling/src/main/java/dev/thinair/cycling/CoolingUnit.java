@@ -301,17 +301,14 @@ public final class CoolingUnit {
             Quantity<Temperature> outdoorDryBulb,
             Quantity<Pressure> pressure,
             double stage) {
-        double m = Si.kilogramsPerSecond(dryAirMassFlow, "dry-air mass flow");
-        double[] out = new double[UnitModel.RESULTS];
-        model.steady(
+        return new UnitState(
+                model,
                 Si.kelvins(enteringDryBulb, "entering dry bulb"),
                 Si.humidityRatio(enteringHumidityRatio, "entering humidity ratio"),
-                m,
+                Si.kilogramsPerSecond(dryAirMassFlow, "dry-air mass flow"),
                 Si.kelvins(outdoorDryBulb, "outdoor dry bulb"),
                 Si.pascals(pressure, "pressure"),
-                stage,
-                out);
-        return new UnitState(out, m, stage);
+                stage);
     }
 
     /**

@@ -1,11 +1,14 @@
 package dev.thinair.cycling;
 
 import dev.thinair.cycling.kernel.UnitModel;
+import dev.thinair.psychro.kernel.IdealMoistAir;
 import dev.thinair.units.HumidityRatio;
 import dev.thinair.units.MassFlow;
 import dev.thinair.units.Range;
 import dev.thinair.units.Si;
 import dev.thinair.units.Units;
+import dev.thinair.working.Working;
+import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
 import javax.measure.quantity.Power;
@@ -18,14 +21,44 @@ import javax.measure.quantity.Temperature;
  */
 public final class UnitState {
 
-    private final double[] values;
-    private final double dryAirMassFlow;
-    private final double stage;
+    private static final String TEXTBOOK = "textbook form of bypass factor and apparatus dew point";
+    private static final String BALANCE =
+            "balance of coil, compressor and condenser, anchored to the rating point (this project)";
+    private static final String ASHRAE = "ASHRAE Fundamentals 2021 ch. 1 eq. (30)";
 
-    UnitState(double[] values, double dryAirMassFlow, double stage) {
-        this.values = values.clone();
+    private final UnitModel model;
+    private final double enteringDryBulb;
+    private final double enteringHumidityRatio;
+    private final double dryAirMassFlow;
+    private final double outdoorDryBulb;
+    private final double pressure;
+    private final double stage;
+    private final double[] values;
+
+    UnitState(
+            UnitModel model,
+            double enteringDryBulb,
+            double enteringHumidityRatio,
+            double dryAirMassFlow,
+            double outdoorDryBulb,
+            double pressure,
+            double stage) {
+        this.model = model;
+        this.enteringDryBulb = enteringDryBulb;
+        this.enteringHumidityRatio = enteringHumidityRatio;
         this.dryAirMassFlow = dryAirMassFlow;
+        this.outdoorDryBulb = outdoorDryBulb;
+        this.pressure = pressure;
         this.stage = stage;
+        this.values = new double[UnitModel.RESULTS];
+        model.steady(
+                enteringDryBulb,
+                enteringHumidityRatio,
+                dryAirMassFlow,
+                outdoorDryBulb,
+                pressure,
+                stage,
+                values);
     }
 
     /**
@@ -217,6 +250,97 @@ public final class UnitState {
      */
     public double[] values() {
         return values.clone();
+    }
+
+    /**
+     * The steps of the coil balance.
+     *
+     * @return working that ends with the total capacity of the coil
+     */
+    public Working working() {
+        double surface = values[UnitModel.APPARATUS_DEW_POINT];
+        double ws =
+                dryCoil()
+                        ? enteringHumidityRatio
+                        : IdealMoistAir.saturationHumidityRatio(surface, pressure);
+        double active = model.faults().evaporatorActive();
+        return Working.titled("coil balance")
+                .given("t_in", "entering dry bulb", Units.kelvins(enteringDryBulb))
+                .given(
+                        "W_in",
+                        "entering humidity ratio",
+                        Units.kilogramsPerKilogram(enteringHumidityRatio))
+                .given("m", "dry-air mass flow", Units.kilogramsPerSecond(dryAirMassFlow))
+                .given("T_o", "outdoor dry bulb", Units.kelvins(outdoorDryBulb))
+                .given("p", "pressure", Units.pascals(pressure))
+                .given("s", "displacement fraction", Units.ratio(stage))
+                .given(
+                        "A_0",
+                        "bypass constant",
+                        Units.kilogramsPerSecond(active * model.bypassMass()),
+                        "from the rating point")
+                .given(
+                        "U",
+                        "conductance between surface and refrigerant",
+                        Units.wattsPerKelvin(active * model.coilConductance()),
+                        "from the rating point")
+                .step(
+                        "entering enthalpy",
+                        "h_in = 1006 (t_in - 273.15) + W_in (2501000 + 1860 (t_in - 273.15))",
+                        Units.joulesPerKilogram(
+                                IdealMoistAir.enthalpy(enteringDryBulb, enteringHumidityRatio)),
+                        ASHRAE)
+                .step("bypass factor", "BF = exp(-A_0 / m)", Units.ratio(bypassFactor()), TEXTBOOK)
+                .stepInWords(
+                        "t_s",
+                        "apparatus dew point",
+                        "root of compressor capacity(t_s - Q/U, T_c) = Q with Q = m (1 - BF) (h_in -"
+                                + " h_s), found in a bracket",
+                        List.of("h_in", "BF", "m", "U", "T_o", "s"),
+                        apparatusDewPoint(),
+                        BALANCE)
+                .stepInWords(
+                        "W_s",
+                        "humidity ratio at the surface",
+                        dryCoil() ? "the entering one: the coil is dry" : "saturation at t_s and p",
+                        List.of("t_s", "p"),
+                        Units.kilogramsPerKilogram(ws),
+                        "ASHRAE Fundamentals 2021 ch. 1 eqs. (5), (6), (21)")
+                .step(
+                        "enthalpy at the surface",
+                        "h_s = 1006 (t_s - 273.15) + W_s (2501000 + 1860 (t_s - 273.15))",
+                        Units.joulesPerKilogram(IdealMoistAir.enthalpy(surface, ws)),
+                        ASHRAE)
+                .step(
+                        "saturated suction temperature",
+                        "T_e = t_s - m (1 - BF) (h_in - h_s) / U",
+                        saturatedSuctionTemperature(),
+                        BALANCE)
+                .stepInWords(
+                        "T_c",
+                        "condensing temperature",
+                        "root of e C (T_c - T_o) = Q + P",
+                        List.of("T_o", "T_e", "p", "s"),
+                        condensingTemperature(),
+                        BALANCE)
+                .stepInWords(
+                        "P",
+                        "power of compressor and outdoor fan",
+                        "s f (B rho(T_e) w(T_e, T_c) + L), and the fan at the outdoor density",
+                        List.of("T_e", "T_c", "s"),
+                        power(),
+                        BALANCE)
+                .step(
+                        "sensible capacity",
+                        "Q_s = m (1 - BF) (1006 (t_in - t_s) + 1860 W_s (t_in - t_s))",
+                        sensibleCapacity(),
+                        TEXTBOOK)
+                .step("total capacity", "Q = m (1 - BF) (h_in - h_s)", totalCapacity(), TEXTBOOK)
+                .note("Indoor fan heat is not taken off the capacities.")
+                .note(
+                        "Work on the refrigerant circuit is licensed work: leave it to a qualified"
+                                + " technician.")
+                .build();
     }
 
     /**

@@ -18,6 +18,10 @@ public record Threshold(String name, double value, String unit, String source) {
     /**
      * Checks the parts.
      *
+     * @param name as the component
+     * @param value as the component
+     * @param unit as the component
+     * @param source as the component
      * @throws IllegalArgumentException if a text is missing or the value is not finite
      */
     public Threshold {

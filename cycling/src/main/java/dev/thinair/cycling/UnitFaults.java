@@ -27,6 +27,10 @@ public record UnitFaults(
     /**
      * Checks the numbers.
      *
+     * @param condenserConductance as the component
+     * @param condenserAirflow as the component
+     * @param evaporatorActive as the component
+     * @param condenserActive as the component
      * @throws IllegalArgumentException if a factor is outside [0.05, 1]
      */
     public UnitFaults {

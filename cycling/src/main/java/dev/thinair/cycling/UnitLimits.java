@@ -54,6 +54,14 @@ public record UnitLimits(
     /**
      * Checks that nothing is missing.
      *
+     * @param icing as the component
+     * @param suctionWarning as the component
+     * @param returnAirFloor as the component
+     * @param setupReturnAir as the component
+     * @param condensing as the component
+     * @param airflowSerious as the component
+     * @param airflowLow as the component
+     * @param airflowDesign as the component
      * @throws IllegalArgumentException if a limit is missing
      */
     public UnitLimits {

@@ -26,6 +26,10 @@ public record FaultFactors(
     /**
      * Checks the numbers.
      *
+     * @param condenserConductance as the component
+     * @param condenserAirflow as the component
+     * @param evaporatorActive as the component
+     * @param condenserActive as the component
      * @throws IllegalArgumentException if a factor is outside [0.05, 1]
      */
     public FaultFactors {

@@ -31,6 +31,14 @@ public record RatingPoint(
     /**
      * Checks the numbers.
      *
+     * @param enteringDryBulb as the component
+     * @param enteringHumidityRatio as the component
+     * @param dryAirMassFlow as the component
+     * @param outdoorDryBulb as the component
+     * @param pressure as the component
+     * @param totalCapacity as the component
+     * @param sensibleCapacity as the component
+     * @param power as the component
      * @throws IllegalArgumentException if a value is outside its range, or the sensible capacity
      *     exceeds the total
      */

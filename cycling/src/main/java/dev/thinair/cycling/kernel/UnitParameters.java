@@ -48,6 +48,12 @@ public record UnitParameters(
     /**
      * Checks the numbers.
      *
+     * @param refrigerant as the component
+     * @param suctionAtRating as the component
+     * @param condensingAtRating as the component
+     * @param condenserEffectiveness as the component
+     * @param outdoorFanPower as the component
+     * @param lossShare as the component
      * @throws IllegalArgumentException if a value is missing or outside its range
      */
     public UnitParameters {

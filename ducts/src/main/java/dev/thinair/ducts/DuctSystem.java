@@ -61,6 +61,10 @@ public final class DuctSystem {
     private final int filterBranch;
     private final int coilBranch;
     private final Set<String> supplyNodes;
+    private final int[] trunkBranch;
+    private final int[] runBranch;
+    private final int[] leakBranch;
+    private final int[] runNode;
 
     private DuctSystem(Builder description) {
         this.description = description;
@@ -122,11 +126,17 @@ public final class DuctSystem {
         this.filterBranch = filter;
         this.coilBranch = coil;
         this.blowerBranch = b.blower("@blower", inlet, outlet, description.blower.running().curve);
-        for (Trunk t : description.trunks) {
-            addDuct(b, t.name, node.get(t.from), node.get(t.to), t.duct, 0);
+        this.trunkBranch = new int[description.trunks.size()];
+        for (int i = 0; i < trunkBranch.length; i++) {
+            Trunk t = description.trunks.get(i);
+            trunkBranch[i] = addDuct(b, t.name, node.get(t.from), node.get(t.to), t.duct, 0);
         }
+        this.runBranch = new int[description.runs.size()];
+        this.runNode = new int[runBranch.length];
         List<Integer> tight = new ArrayList<>();
-        for (Run r : description.runs) {
+        for (int i = 0; i < runBranch.length; i++) {
+            Run r = description.runs.get(i);
+            runNode[i] = node.get(r.node);
             int room =
                     description.transfers.containsKey(r.room)
                             ? node.get("@room " + r.room)
@@ -137,21 +147,24 @@ public final class DuctSystem {
                     r.supply
                             ? addDuct(b, r.name, node.get(r.node), room, r.duct, c)
                             : addDuct(b, r.name, room, node.get(r.node), r.duct, c);
+            runBranch[i] = branch;
             if (!open) {
                 tight.add(branch);
             }
         }
-        int k = 0;
-        for (Leak l : description.leaks) {
+        this.leakBranch = new int[description.leaks.size()];
+        for (int k = 0; k < leakBranch.length; k++) {
+            Leak l = description.leaks.get(k);
             int place = node.get("@place " + l.leak.place());
             int at = node.get(l.node);
             boolean out = supply.contains(l.node);
-            b.leak(
-                    "@leak " + k++,
-                    out ? at : place,
-                    out ? place : at,
-                    l.leak.coefficientSi(),
-                    l.leak.exponent());
+            leakBranch[k] =
+                    b.leak(
+                            "@leak " + k,
+                            out ? at : place,
+                            out ? place : at,
+                            l.leak.coefficientSi(),
+                            l.leak.exponent());
         }
         for (Map.Entry<String, TransferPath> t : description.transfers.entrySet()) {
             b.quadratic(
@@ -165,18 +178,22 @@ public final class DuctSystem {
 
     private static int addDuct(
             Network.Builder b, String name, int from, int to, Duct d, double registerCoefficient) {
+        double[] v = numbers(name, d, registerCoefficient);
+        return b.duct(name, from, to, v[0], v[1], v[2], v[3], v[4], v[5]);
+    }
+
+    /** The six numbers of a duct branch: see {@link Network#withDuct}. */
+    static double[] numbers(String name, Duct d, double registerCoefficient) {
         double c = d.lossCoefficient() + registerCoefficient;
         Range.require("sum of loss coefficients of \"" + name + "\"", c, 0, 1e6, "");
-        return b.duct(
-                name,
-                from,
-                to,
-                d.shape().hydraulicDiameterSi(),
-                d.shape().areaSi(),
-                d.effectiveLengthSi(),
-                d.material().roughnessSi(),
-                c,
-                d.frictionMultiplier());
+        return new double[] {
+            d.shape().hydraulicDiameterSi(),
+            d.shape().areaSi(),
+            d.effectiveLengthSi(),
+            d.material().roughnessSi(),
+            c,
+            d.frictionMultiplier()
+        };
     }
 
     private static Set<String> reach(String start, List<Trunk> trunks) {
@@ -319,25 +336,69 @@ public final class DuctSystem {
      */
     public Airflow solve(double density, double viscosity) {
         Network.Workspace w = network.workspace();
-        double ratio = density / StandardAir.DENSITY;
-        Blower.Speed speed = description.blower.running();
-        BlowerCurve curve = speed.curve;
-        boolean atLimit = false;
-        int steps;
-        if (speed.holds != null) {
-            double target = speed.holds == Blower.Holds.MASS ? speed.held / ratio : speed.held;
-            steps = network.withHeldFlow(blowerBranch, target).solve(density, viscosity, w);
-            if (rise(w) > ratio * curve.pressureBeyond(target)) {
-                atLimit = true;
-                w.cool();
-                steps += network.solve(density, viscosity, w);
-                requireInTable(w, curve, speed.name, ratio);
-            }
-        } else {
-            steps = network.solve(density, viscosity, w);
-            requireInTable(w, curve, speed.name, ratio);
+        boolean atLimit = operate(network, density, viscosity, w);
+        if (description.blower.running().holds == null || atLimit) {
+            requireInTable(
+                    w,
+                    description.blower.running().curve,
+                    description.blower.running().name,
+                    density / StandardAir.DENSITY);
         }
-        return read(w, density, viscosity, ratio, atLimit, steps);
+        return read(w, density, viscosity, density / StandardAir.DENSITY, atLimit, w.steps());
+    }
+
+    /**
+     * Operating point of this system's network or a changed copy of it. A constant-airflow motor is
+     * tried at the flow it holds; if that asks for more pressure than its limit gives, it runs on
+     * the limit.
+     *
+     * @return whether a constant-airflow motor is at its limit
+     */
+    boolean operate(Network n, double density, double viscosity, Network.Workspace w) {
+        Blower.Speed speed = description.blower.running();
+        if (speed.holds == null) {
+            n.solve(density, viscosity, w);
+            return false;
+        }
+        double ratio = density / StandardAir.DENSITY;
+        double target = speed.holds == Blower.Holds.MASS ? speed.held / ratio : speed.held;
+        n.withHeldFlow(blowerBranch, target).solve(density, viscosity, w);
+        if (rise(w) <= ratio * speed.curve.pressureBeyond(target)) {
+            return false;
+        }
+        w.cool();
+        n.solve(density, viscosity, w);
+        return true;
+    }
+
+    /** Whether a flow lies within the table of the running speed. */
+    boolean inTable(double q) {
+        BlowerCurve c = description.blower.running().curve;
+        double slack = 1e-9 * c.highestFlow();
+        return q >= c.lowestFlow() - slack && q <= c.highestFlow() + slack;
+    }
+
+    int blowerBranch() {
+        return blowerBranch;
+    }
+
+    int filterBranch() {
+        return filterBranch;
+    }
+
+    /** The six numbers of a run's branch, register included. */
+    double[] numbersOf(String name) {
+        for (Trunk t : description.trunks) {
+            if (t.name.equals(name)) {
+                return numbers(name, t.duct, 0);
+            }
+        }
+        Run r = description.run(name);
+        return numbers(name, r.duct, r.register.coefficientOn(r.duct.shape().areaSi()));
+    }
+
+    int branchOf(String name) {
+        return network.branch(name);
     }
 
     private double rise(Network.Workspace w) {
@@ -407,8 +468,9 @@ public final class DuctSystem {
         List<RunFlow> runs = new ArrayList<>();
         Map<String, Double> trunks = new LinkedHashMap<>();
         List<VelocityAdvice> advice = new ArrayList<>();
-        for (Trunk t : description.trunks) {
-            double q = w.flow(network.branch(t.name));
+        for (int i = 0; i < trunkBranch.length; i++) {
+            Trunk t = description.trunks.get(i);
+            double q = w.flow(trunkBranch[i]);
             trunks.put(t.name, q);
             VelocityLimits.trunk(
                     advice,
@@ -417,8 +479,9 @@ public final class DuctSystem {
                     supplyNodes.contains(t.from),
                     Math.abs(q) / t.duct.shape().areaSi());
         }
-        for (Run r : description.runs) {
-            double q = w.flow(network.branch(r.name));
+        for (int i = 0; i < runBranch.length; i++) {
+            Run r = description.runs.get(i);
+            double q = w.flow(runBranch[i]);
             RunFlow f =
                     new RunFlow(
                             r.name,
@@ -428,7 +491,7 @@ public final class DuctSystem {
                             density,
                             r.duct.shape().areaSi(),
                             r.register.freeAreaSi() * r.register.passable(),
-                            w.pressure(network.node(r.node)),
+                            w.pressure(runNode[i]),
                             r.designFlow);
             runs.add(f);
             VelocityLimits.run(advice, r, f);
@@ -437,7 +500,7 @@ public final class DuctSystem {
         Map<Place, Double> returnLeak = new EnumMap<>(Place.class);
         for (int k = 0; k < description.leaks.size(); k++) {
             Leak l = description.leaks.get(k);
-            double q = w.flow(network.branch("@leak " + k));
+            double q = w.flow(leakBranch[k]);
             (supplyNodes.contains(l.node) ? supplyLeak : returnLeak)
                     .merge(l.leak.place(), q, Double::sum);
         }
@@ -630,7 +693,7 @@ public final class DuctSystem {
         }
         if (!found) {
             throw new IllegalArgumentException(
-                    "there is no trunk, run or return \"" + name + "\"; known are " + b.names());
+                    "there is no trunk, run or return \"" + name + "\"; known are " + b.taken);
         }
         return b.build();
     }
@@ -688,7 +751,7 @@ public final class DuctSystem {
             int count, Duct duct, Register register, String fromNode, String room) {
         Range.require("number of added runs", count, 1, 50, "");
         Builder b = description.copy();
-        Set<String> taken = b.names();
+        Set<String> taken = b.taken;
         int k = 1;
         for (int i = 0; i < count; i++) {
             while (taken.contains("added run " + k)) {
@@ -858,6 +921,7 @@ public final class DuctSystem {
         private Blower blower;
         private Filter filter;
         private WetCoil coil;
+        private final Set<String> taken = new LinkedHashSet<>();
         private final List<Trunk> trunks = new ArrayList<>();
         private final List<Run> runs = new ArrayList<>();
         private final List<Leak> leaks = new ArrayList<>();
@@ -871,19 +935,13 @@ public final class DuctSystem {
             b.blower = blower;
             b.filter = filter;
             b.coil = coil;
+            b.taken.addAll(taken);
             b.trunks.addAll(trunks);
             b.runs.addAll(runs);
             b.leaks.addAll(leaks);
             b.transfers.putAll(transfers);
             b.placePressure.putAll(placePressure);
             return b;
-        }
-
-        private Set<String> names() {
-            Set<String> all = new LinkedHashSet<>();
-            trunks.forEach(t -> all.add(t.name));
-            runs.forEach(r -> all.add(r.name));
-            return all;
         }
 
         private Run run(String name) {
@@ -966,6 +1024,7 @@ public final class DuctSystem {
                 throw new IllegalArgumentException(
                         "trunk \"" + name + "\" starts and ends at node \"" + from + "\"");
             }
+            taken.add(name);
             trunks.add(new Trunk(name, from, to, duct));
             return this;
         }
@@ -1016,6 +1075,7 @@ public final class DuctSystem {
             }
             requireGiven(duct, "duct of run \"" + name + "\"");
             requireGiven(register, "register of run \"" + name + "\"");
+            taken.add(name);
             runs.add(new Run(name, supply, node, room, duct, register, 0));
             return this;
         }
@@ -1095,7 +1155,7 @@ public final class DuctSystem {
                                 + name
                                 + "\"");
             }
-            if (names().contains(name)) {
+            if (taken.contains(name)) {
                 throw new IllegalArgumentException(
                         "there are two trunks or runs named \"" + name + "\"");
             }

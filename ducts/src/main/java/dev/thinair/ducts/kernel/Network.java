@@ -3,7 +3,9 @@ package dev.thinair.ducts.kernel;
 import dev.thinair.units.Range;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Flows and pressures in any connected graph of ducts, filters, leaks and blowers.
@@ -212,7 +214,9 @@ public final class Network {
         Range.require("number of parallel copies", copies, 0, 1_000, "");
         double[] changed = count.clone();
         changed[branch] = copies;
-        topology.requireReach(changed);
+        if (copies == 0) {
+            topology.requireReach(changed);
+        }
         return new Network(
                 topology, referenceDensity, kind, data, changed, gain, fixedPressure, curve);
     }
@@ -344,9 +348,7 @@ public final class Network {
         prepare(density, viscosity, w);
         boolean cold = !w.warm;
         w.warm = false;
-        if (cold) {
-            start(w);
-        }
+        start(w, cold);
         laws(w, cold);
         double change = Double.NaN;
         int worst = 0;
@@ -391,7 +393,7 @@ public final class Network {
             }
             if (change < 1e-6 && balanced) {
                 w.warm = true;
-                w.density = density;
+                w.steps = step;
                 return step;
             }
             laws(w, false);
@@ -468,9 +470,15 @@ public final class Network {
         }
     }
 
-    /** Starting flows: what each part carries at about 20 Pa, or in the middle of its curve. */
-    private void start(Workspace w) {
+    /**
+     * Starting flows: what each part carries at about 20 Pa, or in the middle of its curve. A warm
+     * start needs them only for branches just opened.
+     */
+    private void start(Workspace w, boolean cold) {
         for (int i = 0; i < kind.length; i++) {
+            if (!cold && (w.flow[i] != 0 || count[i] == 0)) {
+                continue;
+            }
             int at = i * WIDTH;
             double q =
                     switch (kind[i]) {
@@ -746,7 +754,7 @@ public final class Network {
         final double[] mesh;
         final double[] pressure;
         double ratio;
-        double density;
+        int steps;
         boolean warm;
 
         Workspace(int branches, int unknowns, int slots, int nodes) {
@@ -794,6 +802,15 @@ public final class Network {
         }
 
         /**
+         * Number of linear systems the last solution took.
+         *
+         * @return count
+         */
+        public int steps() {
+            return steps;
+        }
+
+        /**
          * Whether the next solution starts from the flows held here.
          *
          * @return true after a success
@@ -812,6 +829,8 @@ public final class Network {
     public static final class Builder {
         private final double referenceDensity;
         private final List<String> nodeNames = new ArrayList<>();
+        private final Set<String> takenNodes = new HashSet<>();
+        private final Set<String> takenBranches = new HashSet<>();
         private final List<Double> nodePressures = new ArrayList<>();
         private final List<String> branchNames = new ArrayList<>();
         private final List<int[]> ends = new ArrayList<>();
@@ -850,17 +869,17 @@ public final class Network {
         }
 
         private int addNode(String name, double pressure) {
-            requireName(name, nodeNames, "node");
+            requireName(name, takenNodes, "node");
             nodeNames.add(name);
             nodePressures.add(pressure);
             return nodeNames.size() - 1;
         }
 
-        private static void requireName(String name, List<String> taken, String what) {
+        private static void requireName(String name, Set<String> taken, String what) {
             if (name == null || name.isBlank()) {
                 throw new IllegalArgumentException("a " + what + " needs a name");
             }
-            if (taken.contains(name)) {
+            if (!taken.add(name)) {
                 throw new IllegalArgumentException(
                         "there are two " + what + "s named \"" + name + "\"");
             }
@@ -1035,7 +1054,7 @@ public final class Network {
 
         private int add(
                 String name, int from, int to, int kind, BlowerCurve table, double... values) {
-            requireName(name, branchNames, "branch");
+            requireName(name, takenBranches, "branch");
             int nodes = nodeNames.size();
             if (from < 0 || from >= nodes || to < 0 || to >= nodes) {
                 throw new IllegalArgumentException(
@@ -1168,61 +1187,17 @@ public final class Network {
             int nodes = nodeNames.size();
             int[] from = ends.stream().mapToInt(e -> e[0]).toArray();
             int[] to = ends.stream().mapToInt(e -> e[1]).toArray();
-            List<java.util.TreeSet<Integer>> near = new ArrayList<>();
             boolean[] known = new boolean[nodes];
             int[] rowOfNode = new int[nodes];
             int fixed = 0;
             for (int i = 0; i < nodes; i++) {
-                near.add(new java.util.TreeSet<>());
                 known[i] = !Double.isNaN(pressures.get(i));
                 if (known[i]) {
                     rowOfNode[i] = ~fixed++;
                 }
             }
-            for (int i = 0; i < from.length; i++) {
-                if (!known[from[i]] && !known[to[i]]) {
-                    near.get(from[i]).add(to[i]);
-                    near.get(to[i]).add(from[i]);
-                }
-            }
             int unknowns = nodes - fixed;
-            int[][] later = new int[unknowns][];
-            int[] nodeOfRow = new int[unknowns];
-            // Buckets by degree keep the choice of the least connected node linear on trees.
-            List<java.util.TreeSet<Integer>> bucket = new ArrayList<>();
-            for (int i = 0; i <= nodes; i++) {
-                bucket.add(new java.util.TreeSet<>());
-            }
-            for (int i = 0; i < nodes; i++) {
-                if (!known[i]) {
-                    bucket.get(near.get(i).size()).add(i);
-                }
-            }
-            for (int k = 0; k < unknowns; k++) {
-                int degree = 0;
-                while (bucket.get(degree).isEmpty()) {
-                    degree++;
-                }
-                int v = bucket.get(degree).pollFirst();
-                rowOfNode[v] = k;
-                nodeOfRow[k] = v;
-                int[] around = near.get(v).stream().mapToInt(Integer::intValue).toArray();
-                later[k] = around;
-                for (int a : around) {
-                    bucket.get(near.get(a).size()).remove(a);
-                    near.get(a).remove(v);
-                }
-                for (int a : around) {
-                    for (int b : around) {
-                        if (a != b) {
-                            near.get(a).add(b);
-                        }
-                    }
-                }
-                for (int a : around) {
-                    bucket.get(near.get(a).size()).add(a);
-                }
-            }
+            int[][] later = order(from, to, known, rowOfNode, unknowns);
             int[] columnStart = new int[unknowns + 1];
             for (int k = 0; k < unknowns; k++) {
                 columnStart[k + 1] = columnStart[k] + later[k].length;
@@ -1268,6 +1243,95 @@ public final class Network {
                     fillTarget);
         }
 
+        /**
+         * Minimum-degree elimination order: fills in the rows and returns, for each row, the nodes
+         * still joined to it when its turn comes. Nodes wait in stacks by degree, in which an
+         * outdated entry is skipped when met, so that a tree takes linear time.
+         */
+        private static int[][] order(
+                int[] from, int[] to, boolean[] known, int[] rowOfNode, int unknowns) {
+            int nodes = known.length;
+            int[][] near = new int[nodes][4];
+            int[] degree = new int[nodes];
+            for (int i = 0; i < from.length; i++) {
+                if (!known[from[i]] && !known[to[i]]) {
+                    join(near, degree, from[i], to[i]);
+                    join(near, degree, to[i], from[i]);
+                }
+            }
+            int[][] stack = new int[unknowns + 1][];
+            int[] height = new int[unknowns + 1];
+            for (int i = nodes - 1; i >= 0; i--) {
+                if (!known[i]) {
+                    push(stack, height, degree[i], i);
+                }
+            }
+            boolean[] gone = new boolean[nodes];
+            int[][] later = new int[unknowns][];
+            int d = 0;
+            for (int k = 0; k < unknowns; k++) {
+                int v = -1;
+                while (v < 0) {
+                    while (height[d] == 0) {
+                        d++;
+                    }
+                    int top = stack[d][--height[d]];
+                    if (!gone[top] && degree[top] == d) {
+                        v = top;
+                    }
+                }
+                gone[v] = true;
+                rowOfNode[v] = k;
+                int[] around = Arrays.copyOf(near[v], degree[v]);
+                later[k] = around;
+                for (int a : around) {
+                    part(near, degree, a, v);
+                }
+                for (int a : around) {
+                    for (int b : around) {
+                        if (a != b) {
+                            join(near, degree, a, b);
+                        }
+                    }
+                }
+                for (int a : around) {
+                    push(stack, height, degree[a], a);
+                    d = Math.min(d, degree[a]);
+                }
+            }
+            return later;
+        }
+
+        private static void push(int[][] stack, int[] height, int degree, int node) {
+            if (stack[degree] == null) {
+                stack[degree] = new int[8];
+            } else if (height[degree] == stack[degree].length) {
+                stack[degree] = Arrays.copyOf(stack[degree], 2 * height[degree]);
+            }
+            stack[degree][height[degree]++] = node;
+        }
+
+        private static void join(int[][] near, int[] degree, int a, int b) {
+            for (int i = 0; i < degree[a]; i++) {
+                if (near[a][i] == b) {
+                    return;
+                }
+            }
+            if (degree[a] == near[a].length) {
+                near[a] = Arrays.copyOf(near[a], 2 * degree[a]);
+            }
+            near[a][degree[a]++] = b;
+        }
+
+        private static void part(int[][] near, int[] degree, int a, int b) {
+            for (int i = 0; i < degree[a]; i++) {
+                if (near[a][i] == b) {
+                    near[a][i] = near[a][--degree[a]];
+                    return;
+                }
+            }
+        }
+
         private static int find(int[] columnStart, int[] slotRow, int column, int row) {
             int at =
                     Arrays.binarySearch(slotRow, columnStart[column], columnStart[column + 1], row);
@@ -1278,32 +1342,35 @@ public final class Network {
             return at;
         }
 
+        private static int head(int[] parent, int i) {
+            int at = i;
+            while (parent[at] != at) {
+                parent[at] = parent[parent[at]];
+                at = parent[at];
+            }
+            return at;
+        }
+
         /** Refuses a network in which some node's pressure is not tied to a known one. */
         void requireReach(double[] count) {
             int nodes = nodeName.length;
-            boolean[] reached = new boolean[nodes];
-            boolean any = false;
+            int[] parent = new int[nodes + 1];
             for (int i = 0; i < nodes; i++) {
-                reached[i] = rowOfNode[i] < 0;
-                any |= reached[i];
+                parent[i] = rowOfNode[i] < 0 ? nodes : i;
             }
-            if (!any) {
+            parent[nodes] = nodes;
+            if (unknowns == nodes) {
                 throw new IllegalArgumentException("the network has no node of known pressure");
             }
-            boolean grew = true;
-            while (grew) {
-                grew = false;
-                for (int i = 0; i < from.length; i++) {
-                    if (count[i] > 0 && reached[from[i]] != reached[to[i]]) {
-                        reached[from[i]] = true;
-                        reached[to[i]] = true;
-                        grew = true;
-                    }
+            for (int i = 0; i < from.length; i++) {
+                if (count[i] > 0) {
+                    parent[head(parent, from[i])] = head(parent, to[i]);
                 }
             }
+            int ground = head(parent, nodes);
             List<String> lost = new ArrayList<>();
             for (int i = 0; i < nodes; i++) {
-                if (!reached[i]) {
+                if (head(parent, i) != ground) {
                     lost.add(nodeName[i]);
                 }
             }

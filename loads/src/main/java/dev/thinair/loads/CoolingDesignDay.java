@@ -11,11 +11,14 @@ import dev.thinair.units.Range;
 import dev.thinair.units.Si;
 import dev.thinair.units.TemperatureDifference;
 import dev.thinair.units.Units;
+import dev.thinair.working.Working;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 
@@ -133,6 +136,32 @@ public final class CoolingDesignDay {
      */
     public OutdoorHours outdoorHours() {
         return hours;
+    }
+
+    /**
+     * How the irradiance of an unshaded plane at a clock hour comes about, step by step.
+     *
+     * @param hour local standard hour, 0 to 23
+     * @param azimuth azimuth of the plane's outward normal, from north, clockwise
+     * @param tilt from the horizontal: 0 faces up, 90 degrees is a wall
+     * @return the steps; the last gives the total irradiance
+     * @throws IllegalArgumentException if hour, azimuth or tilt is outside its range
+     */
+    public Working irradianceWorking(int hour, Quantity<Angle> azimuth, Quantity<Angle> tilt) {
+        Range.require("hour", hour, 0, 23, "h");
+        return SolarWorking.irradiance(this, hour, azimuth, tilt);
+    }
+
+    ClearSky.Edition edition() {
+        return description.edition;
+    }
+
+    double beamDepth() {
+        return description.taub;
+    }
+
+    double diffuseDepth() {
+        return description.taud;
     }
 
     /**
@@ -492,7 +521,7 @@ public final class CoolingDesignDay {
                         beam);
             }
             double[] winds = new double[24];
-            java.util.Arrays.fill(winds, wind);
+            Arrays.fill(winds, wind);
             return new OutdoorHours(
                     true,
                     0,

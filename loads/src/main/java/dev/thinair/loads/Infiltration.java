@@ -7,6 +7,7 @@ import dev.thinair.units.Range;
 import dev.thinair.units.Si;
 import dev.thinair.units.Units;
 import dev.thinair.units.VolumeFlow;
+import dev.thinair.working.Working;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;
@@ -89,6 +90,24 @@ public sealed interface Infiltration {
                         Si.kelvins(outdoor, "outdoor temperature"),
                         Si.metresPerSecond(wind, "wind speed"),
                         Si.pascals(pressure, "station pressure")));
+    }
+
+    /**
+     * How the flow comes about, step by step.
+     *
+     * @param indoor indoor temperature
+     * @param outdoor outdoor temperature
+     * @param wind at the station
+     * @param pressure station pressure
+     * @return the steps; the last gives the flow of outdoor air
+     * @throws IllegalArgumentException if a value is not finite or outside its range
+     */
+    default Working working(
+            Quantity<Temperature> indoor,
+            Quantity<Temperature> outdoor,
+            Quantity<Speed> wind,
+            Quantity<Pressure> pressure) {
+        return InfiltrationWorking.of(this, indoor, outdoor, wind, pressure);
     }
 
     /**

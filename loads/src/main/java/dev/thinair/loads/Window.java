@@ -7,11 +7,14 @@ import dev.thinair.units.Range;
 import dev.thinair.units.Si;
 import dev.thinair.units.ThermalTransmittance;
 import dev.thinair.units.Units;
+import dev.thinair.working.Working;
 import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Temperature;
 
 /**
  * A window as bought: width and height over the frame, whole-product U-factor and solar heat gain
@@ -350,6 +353,28 @@ public final class Window {
                     GlazingOptics.diffuseGain(
                             area, diffuseOut[h] + ground[h], glazing.diffuse(), diffuseAttenuation);
         }
+    }
+
+    /**
+     * How the heat through the window at a clock hour of a design day comes about, step by step:
+     * beam, diffuse and conduction.
+     *
+     * @param day design day
+     * @param hour local standard hour, 0 to 23
+     * @param azimuth azimuth of the window's plane, from north, clockwise
+     * @param tilt of the window's plane
+     * @param indoor indoor temperature
+     * @return the steps; the last gives the heat gain, negative for a loss
+     * @throws IllegalArgumentException if a value is not finite or outside its range
+     */
+    public Working gainWorking(
+            CoolingDesignDay day,
+            int hour,
+            Quantity<Angle> azimuth,
+            Quantity<Angle> tilt,
+            Quantity<Temperature> indoor) {
+        Range.require("hour", hour, 0, 23, "h");
+        return SolarWorking.windowGain(this, day, hour, azimuth, tilt, indoor);
     }
 
     /**

@@ -15,10 +15,10 @@ public final class VentilationAir {
     private VentilationAir() {}
 
     /**
-     * Whole-house ventilation rate: <code>0.05 Acf + 3.5 (Nbr + 1)</code> L/s.
+     * Whole-house ventilation rate: <code>0.15 Acf + 3.5 (Nbr + 1)</code> L/s.
      *
-     * <p>Source: ASHRAE Standard 62.2-2010 as in Fundamentals 2021 (SI), ch. 17, Eq. (11). Later
-     * editions of the standard ask for 0.15 L/s a square metre; local code decides.
+     * <p>Source: ASHRAE Standard 62.2 (editions from 2013) as in Fundamentals 2021 (SI), ch. 17;
+     * editions to 2010 asked for 0.05 L/s a square metre. Local code decides.
      *
      * @param floorArea conditioned floor area, m2, in [0, 10000]
      * @param bedrooms number, at least 1, in [0, 100]
@@ -28,7 +28,7 @@ public final class VentilationAir {
     public static double wholeHouseRate(double floorArea, int bedrooms) {
         Range.require("floor area", floorArea, 0, 10_000, "m2");
         Range.require("bedrooms", bedrooms, 0, 100, "-");
-        return (0.05 * floorArea + 3.5 * (bedrooms + 1)) / 1_000;
+        return (0.15 * floorArea + 3.5 * (bedrooms + 1)) / 1_000;
     }
 
     /**

@@ -16,13 +16,15 @@ import javax.measure.quantity.Time;
  */
 public final class DayRun {
 
+    /** Mean excess above the band, K, from which an hour's load counts as not met. */
+    private static final double UNMET = 0.025;
+
     private final RunRecord record;
     private final double[] setpoint;
     private final double bandTop;
     private final double[] relativeHumidity;
     private final double[] load;
-    private final double cost;
-    private final String currency;
+    private final Bill bill;
 
     DayRun(
             RunRecord record,
@@ -30,15 +32,13 @@ public final class DayRun {
             double bandTop,
             double[] relativeHumidity,
             double[] load,
-            double cost,
-            String currency) {
+            Bill bill) {
         this.record = record;
         this.setpoint = setpoint;
         this.bandTop = bandTop;
         this.relativeHumidity = relativeHumidity;
         this.load = load;
-        this.cost = cost;
-        this.currency = currency;
+        this.bill = bill;
     }
 
     /**
@@ -265,7 +265,7 @@ public final class DayRun {
     public Quantity<Energy> unmetLoad() {
         double unmet = 0;
         for (int h = 0; h < record.count(); h++) {
-            if (record.above(h) > 0.25 * record.interval() * 0.1) {
+            if (record.above(h) > UNMET * record.interval()) {
                 unmet += Math.max(0, load[h] * record.interval() - record.delivered(h));
             }
         }
@@ -273,12 +273,21 @@ public final class DayRun {
     }
 
     /**
-     * What the day costs by the tariff's energy charges.
+     * What the day costs by the tariff: the thirtieth part of a month of such days.
      *
      * @return money, in {@link #currency()}
      */
     public double cost() {
-        return cost;
+        return bill.total();
+    }
+
+    /**
+     * The bill of the day, in its parts.
+     *
+     * @return the bill
+     */
+    public Bill bill() {
+        return bill;
     }
 
     /**
@@ -287,7 +296,7 @@ public final class DayRun {
      * @return the tariff's text
      */
     public String currency() {
-        return currency;
+        return bill.currency();
     }
 
     /**
@@ -314,6 +323,26 @@ public final class DayRun {
             most = Math.max(most, r);
         }
         return Units.percent(100 * most);
+    }
+
+    /**
+     * Share of the running unit's heat that its starts cost: the cycling penalty, found by running
+     * and not by a rule.
+     *
+     * @return share of the heat a unit without start-up lag would have taken in the same time
+     */
+    public Quantity<Dimensionless> cyclingPenalty() {
+        return Units.percent(100 * record.startUpLoss());
+    }
+
+    /**
+     * Mean length of the runs that ended; the day's running time if none did.
+     *
+     * @return mean run
+     */
+    public Quantity<Time> meanRun() {
+        int starts = record.totalStarts();
+        return Units.minutes(record.totalOnSeconds() / 60 / Math.max(1, starts));
     }
 
     /**

@@ -163,6 +163,17 @@ public sealed interface Finding {
             implements Finding {}
 
     /**
+     * The wanted setpoint is not held on the design day.
+     *
+     * @param statement what the finding says
+     * @param miss how far above the thermostat's band the house gets
+     * @param degreeHours temperature above the band, summed over time, K h
+     */
+    record SetpointMissed(
+            Statement statement, Quantity<TemperatureDifference> miss, double degreeHours)
+            implements Finding {}
+
+    /**
      * The unit is larger than the load needs.
      *
      * @param statement what the finding says

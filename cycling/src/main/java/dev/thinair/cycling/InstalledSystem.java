@@ -1,16 +1,186 @@
 package dev.thinair.cycling;
 
+import dev.thinair.cycling.kernel.CycleControl;
+import dev.thinair.cycling.kernel.HouseDrive;
+import dev.thinair.cycling.kernel.RunRecord;
+import dev.thinair.cycling.kernel.ThermostatEngine;
+import dev.thinair.cycling.kernel.UnitModel;
+import dev.thinair.cycling.kernel.UnitResponse;
+import dev.thinair.ducts.Airflow;
+import dev.thinair.ducts.DuctSystem;
+import dev.thinair.ducts.RunFlow;
+import dev.thinair.psychro.kernel.IdealMoistAir;
+import dev.thinair.psychro.kernel.Transport;
+import dev.thinair.units.FlowPerCapacity;
+import dev.thinair.units.Range;
+import dev.thinair.units.Si;
 import dev.thinair.units.Units;
+import java.util.List;
+import java.util.Locale;
 import javax.measure.Quantity;
+import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
+import javax.measure.quantity.Temperature;
 
-/** House, ducts, unit, thermostat and site as they stand together. Immutable. */
+/**
+ * House, ducts, unit, thermostat and site as they stand together: the thing that a service call is
+ * about.
+ *
+ * <p>Built by {@link #builder()}; changed copies by the {@code with...} methods. The airflow is
+ * found once, with the air that the return draws from the rooms; the day run is found when first
+ * asked for and kept. Immutable: any thread may share it.
+ *
+ * <p><b>What is simplified.</b> Each room gets the share of the cooling that it gets of the supply
+ * air; what the room is warmer or cooler than the others does not change its share. Air that leaks
+ * into the return from outside the envelope is taken at outdoor temperature, which is too cool for
+ * an attic in the sun. At a low stage the airflow falls with the displacement, but not below half,
+ * and the blower's power with its cube (common practice, no source).
+ */
 public final class InstalledSystem {
 
-    private final double pressure;
+    /** Relative humidity of the return air for which the ducts are solved. */
+    private static final double RETURN_HUMIDITY = 0.5;
 
-    InstalledSystem(double pressure) {
-        this.pressure = pressure;
+    private static final double TRACE_SECONDS = 300;
+    private static final double DAY_TOLERANCE = 0.01;
+    private static final int MOST_DAYS = 200;
+
+    final Building building;
+    private final Parts parts;
+    private final double wanted;
+    private final Airflow airflow;
+    final double dryAirMassFlow;
+    private final double[] sensorWeights;
+    private final double[] returnWeights;
+    private final double[] supplyShares;
+    private volatile DayRun day;
+
+    /** What the with... methods change. */
+    private record Parts(
+            DuctSystem ducts,
+            CoolingUnit unit,
+            Thermostat thermostat,
+            Tariff tariff,
+            UnitLimits limits,
+            Double wanted,
+            String thermostatRoom,
+            double moistureBuffer) {}
+
+    private InstalledSystem(Building building, Parts parts) {
+        this.building = building;
+        this.parts = parts;
+        wanted = parts.wanted == null ? parts.thermostat.setpointKelvin() : parts.wanted;
+        double p = building.pressure();
+        double t = parts.thermostat.setpointKelvin();
+        double w = IdealMoistAir.humidityRatioFromRelativeHumidity(t, RETURN_HUMIDITY, p);
+        airflow = parts.ducts.solve(IdealMoistAir.density(t, w, p), Transport.viscosity(t, w, p));
+        dryAirMassFlow = airflow.cubicMetresPerSecond() / IdealMoistAir.specificVolume(t, w, p);
+        int n = building.modal().size();
+        supplyShares = new double[n];
+        returnWeights = new double[n];
+        share(building, airflow, true, supplyShares);
+        share(building, airflow, false, returnWeights);
+        if (parts.thermostatRoom == null) {
+            sensorWeights = returnWeights;
+        } else {
+            sensorWeights = new double[n];
+            sensorWeights[building.airNode(building.rooms().indexOf(parts.thermostatRoom))] = 1;
+        }
+    }
+
+    private static void share(Building building, Airflow flow, boolean supply, double[] out) {
+        double sum = 0;
+        for (RunFlow run : flow.runs()) {
+            if (run.isSupply() == supply) {
+                int room = building.rooms().indexOf(run.room());
+                if (room < 0) {
+                    throw new IllegalArgumentException(
+                            "run \""
+                                    + run.name()
+                                    + "\" serves room \""
+                                    + run.room()
+                                    + "\", which the house does not have; known are "
+                                    + building.rooms());
+                }
+                double m = Math.max(0, run.kilogramsPerSecond());
+                out[building.airNode(room)] += m;
+                sum += m;
+            }
+        }
+        if (!(sum > 0)) {
+            // All air leaks: nothing tells the rooms apart.
+            int rooms = building.rooms().size();
+            for (int i = 0; i < rooms; i++) {
+                out[building.airNode(i)] += 1.0 / rooms;
+            }
+            return;
+        }
+        for (int i = 0; i < out.length; i++) {
+            out[i] /= sum;
+        }
+    }
+
+    /**
+     * Starts a description.
+     *
+     * @return an empty builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * The ducts.
+     *
+     * @return the duct system
+     */
+    public DuctSystem ducts() {
+        return parts.ducts;
+    }
+
+    /**
+     * The cooling unit.
+     *
+     * @return the unit
+     */
+    public CoolingUnit unit() {
+        return parts.unit;
+    }
+
+    /**
+     * The thermostat.
+     *
+     * @return the thermostat
+     */
+    public Thermostat thermostat() {
+        return parts.thermostat;
+    }
+
+    /**
+     * The tariff.
+     *
+     * @return the tariff
+     */
+    public Tariff tariff() {
+        return parts.tariff;
+    }
+
+    /**
+     * The limits that a review holds the unit against.
+     *
+     * @return the limits
+     */
+    public UnitLimits limits() {
+        return parts.limits;
+    }
+
+    /**
+     * The setpoint the customer wants; the thermostat's if nothing else was said.
+     *
+     * @return the wanted setpoint
+     */
+    public Quantity<Temperature> wantedSetpoint() {
+        return Units.kelvins(wanted);
     }
 
     /**
@@ -19,6 +189,557 @@ public final class InstalledSystem {
      * @return absolute pressure
      */
     public Quantity<Pressure> pressure() {
-        return Units.pascals(pressure);
+        return Units.pascals(building.pressure());
+    }
+
+    /**
+     * Names of the house's rooms.
+     *
+     * @return room names
+     */
+    public List<String> rooms() {
+        return building.rooms();
+    }
+
+    /**
+     * The air that the blower moves through these ducts here.
+     *
+     * @return flows and pressures
+     */
+    public Airflow airflow() {
+        return airflow;
+    }
+
+    /**
+     * Actual airflow per rated capacity.
+     *
+     * @return volume flow at the density in the return per rated net capacity
+     */
+    public Quantity<FlowPerCapacity> airflowPerTon() {
+        return Units.cubicMetresPerSecondPerWatt(airflow.cubicMetresPerSecond() / ratedWatts());
+    }
+
+    /**
+     * The same mass of dry air as a flow of standard air (0.075 lb/ft3) per rated capacity: what
+     * the coil feels.
+     *
+     * @return standard volume flow per rated net capacity
+     */
+    public Quantity<FlowPerCapacity> standardAirflowPerTon() {
+        return Units.cubicMetresPerSecondPerWatt(
+                dryAirMassFlow / CoolingUnit.STANDARD_DENSITY / ratedWatts());
+    }
+
+    double ratedWatts() {
+        return Si.watts(parts.unit.ratedCapacity(), "rated capacity");
+    }
+
+    double wantedKelvin() {
+        return wanted;
+    }
+
+    /** Warmest hour of the design day. */
+    int designHour() {
+        int best = 0;
+        for (int h = 1; h < 24; h++) {
+            if (building.outdoorDryBulb(h) > building.outdoorDryBulb(best)) {
+                best = h;
+            }
+        }
+        return best;
+    }
+
+    /**
+     * Steady state of the unit in the warmest hour of the design day, with the air of the rooms at
+     * the wanted setpoint and the humidity that the day run ends that hour with.
+     *
+     * @return the state of coil and compressor; heat of the blower not taken off
+     * @throws ArithmeticException if the unit has no balance at these conditions
+     */
+    public UnitState unitStateAtDesign() {
+        int h = designHour();
+        double w = runDay().record().endHumidityRatio(h);
+        double t = wanted;
+        double leak = airflow.returnLeakFraction();
+        double entering = t + leak * (building.outdoorDryBulb(h) - t);
+        double enteringW = w + leak * (building.outdoorHumidityRatio(h) - w);
+        enteringW =
+                Math.min(
+                        enteringW,
+                        IdealMoistAir.saturationHumidityRatio(entering, building.pressure()));
+        return parts.unit.steady(
+                Units.kelvins(entering),
+                Units.kilogramsPerKilogram(enteringW),
+                Units.kilogramsPerSecond(dryAirMassFlow),
+                Units.kelvins(building.outdoorDryBulb(h)),
+                Units.pascals(building.pressure()));
+    }
+
+    /**
+     * Heat taken from the rooms at full stage in the warmest hour, for a unit of this kind, with
+     * another airflow if asked.
+     */
+    void atDesign(CoolingUnit unit, double dryFlow, double setpoint, double w, double[] out) {
+        int h = designHour();
+        double share = dryFlow / dryAirMassFlow;
+        new InstalledUnit(
+                        unit.model(),
+                        dryFlow,
+                        building.pressure(),
+                        airflow.watts() * share * share * share,
+                        airflow.supplyLeakFraction(),
+                        airflow.returnLeakFraction())
+                .at(
+                        1,
+                        building.outdoorDryBulb(h),
+                        building.outdoorHumidityRatio(h),
+                        setpoint,
+                        w,
+                        out);
+    }
+
+    /**
+     * Load of the design day's worst hour at the wanted setpoint.
+     *
+     * @return sensible and latent load of the house, W
+     */
+    double[] peakLoad() {
+        double[] s = building.sensibleLoad(wanted);
+        double[] l = building.latentLoad(wanted);
+        int worst = 0;
+        for (int h = 1; h < 24; h++) {
+            if (s[h] + l[h] > s[worst] + l[worst]) {
+                worst = h;
+            }
+        }
+        return new double[] {s[worst], l[worst], worst};
+    }
+
+    /**
+     * Total load of the design day's worst hour at the wanted setpoint.
+     *
+     * @return sensible and latent
+     */
+    public Quantity<Power> designLoad() {
+        double[] load = peakLoad();
+        return Units.watts(load[0] + load[1]);
+    }
+
+    /**
+     * The design day at the setpoint the customer wants.
+     *
+     * @return the run, found when first asked for
+     * @throws ArithmeticException if the unit has no balance somewhere on the way
+     */
+    public DayRun runDay() {
+        DayRun known = day;
+        if (known == null) {
+            known = runDay(wantedSetpoint());
+            day = known;
+        }
+        return known;
+    }
+
+    /**
+     * The design day at a setpoint, repeated until it repeats itself.
+     *
+     * @param setpoint thermostat's setpoint, 5 to 40 &deg;C
+     * @return the run
+     * @throws IllegalArgumentException if the setpoint is missing or out of range
+     * @throws ArithmeticException if the unit has no balance somewhere on the way
+     */
+    public DayRun runDay(Quantity<Temperature> setpoint) {
+        Thermostat set = parts.thermostat.withSetpoint(setpoint);
+        double t = set.setpointKelvin();
+        double p = building.pressure();
+        HouseDrive drive = building.designDay(t, moistureCapacity());
+        double start =
+                Math.min(
+                        building.outdoorHumidityRatio(0),
+                        IdealMoistAir.humidityRatioFromRelativeHumidity(t, RETURN_HUMIDITY, p));
+        RunRecord record =
+                engine().repeat(
+                                drive,
+                                control(set),
+                                response(),
+                                start,
+                                DAY_TOLERANCE,
+                                MOST_DAYS,
+                                TRACE_SECONDS);
+        double[] humidity = new double[24];
+        double[] kilowattHours = new double[24];
+        for (int h = 0; h < 24; h++) {
+            humidity[h] =
+                    IdealMoistAir.relativeHumidity(
+                            record.meanTemperature(h), record.endHumidityRatio(h), p);
+            kilowattHours[h] = record.electricity(h) / 3.6e6;
+        }
+        return new DayRun(
+                record,
+                new double[] {t},
+                0.5 * set.differentialKelvin(),
+                humidity,
+                building.sensibleLoad(t),
+                parts.tariff.costOfDay(kilowattHours));
+    }
+
+    ThermostatEngine engine() {
+        return new ThermostatEngine(building.modal(), sensorWeights, returnWeights, supplyShares);
+    }
+
+    UnitResponse response() {
+        return new InstalledUnit(
+                parts.unit.model(),
+                dryAirMassFlow,
+                building.pressure(),
+                airflow.watts(),
+                airflow.supplyLeakFraction(),
+                airflow.returnLeakFraction());
+    }
+
+    double moistureCapacity() {
+        double p = building.pressure();
+        double t = parts.thermostat.setpointKelvin();
+        return parts.moistureBuffer
+                * building.airVolume()
+                / IdealMoistAir.specificVolume(
+                        t,
+                        IdealMoistAir.humidityRatioFromRelativeHumidity(t, RETURN_HUMIDITY, p),
+                        p);
+    }
+
+    CycleControl control(Thermostat set) {
+        CoolingUnit unit = parts.unit;
+        boolean fan = set.fanMode() == FanMode.CONTINUOUS;
+        UnitModel model = unit.model();
+        CycleControl.Staging staging;
+        switch (unit.staging()) {
+            case SINGLE:
+                staging = CycleControl.Staging.SINGLE;
+                break;
+            case TWO_STAGE:
+                staging = CycleControl.Staging.TWO;
+                break;
+            default:
+                staging = CycleControl.Staging.VARIABLE;
+        }
+        return new CycleControl(
+                new double[] {set.setpointKelvin()},
+                set.differentialKelvin(),
+                staging,
+                model.minimumStage(),
+                Math.max(0.05, set.secondStageDifferentialKelvin()),
+                set.minimumOffSeconds(),
+                unit.startUpSeconds(),
+                300,
+                3600,
+                unit.offCycleWatts() + (fan ? airflow.watts() : 0),
+                fan ? airflow.watts() : 0,
+                unit.moistureHoldingSeconds(),
+                fan ? unit.evaporationRatio() : 0);
+    }
+
+    /**
+     * The same system with other ducts.
+     *
+     * @param ducts the other ducts
+     * @return changed copy
+     * @throws IllegalArgumentException if they are missing or serve a room that the house does not
+     *     have
+     * @throws IllegalStateException if the blower would have to run outside its table
+     */
+    public InstalledSystem withDucts(DuctSystem ducts) {
+        requireGiven(ducts, "ducts");
+        Parts q = parts;
+        return new InstalledSystem(
+                building,
+                new Parts(
+                        ducts,
+                        q.unit,
+                        q.thermostat,
+                        q.tariff,
+                        q.limits,
+                        q.wanted,
+                        q.thermostatRoom,
+                        q.moistureBuffer));
+    }
+
+    /**
+     * The same system with another unit.
+     *
+     * @param unit the other unit
+     * @return changed copy
+     * @throws IllegalArgumentException if it is missing
+     */
+    public InstalledSystem withUnit(CoolingUnit unit) {
+        requireGiven(unit, "unit");
+        Parts q = parts;
+        return new InstalledSystem(
+                building,
+                new Parts(
+                        q.ducts,
+                        unit,
+                        q.thermostat,
+                        q.tariff,
+                        q.limits,
+                        q.wanted,
+                        q.thermostatRoom,
+                        q.moistureBuffer));
+    }
+
+    /**
+     * The same system with another thermostat. If the customer's wish was never said apart, it
+     * follows the thermostat.
+     *
+     * @param thermostat the other thermostat
+     * @return changed copy
+     * @throws IllegalArgumentException if it is missing
+     */
+    public InstalledSystem withThermostat(Thermostat thermostat) {
+        requireGiven(thermostat, "thermostat");
+        Parts q = parts;
+        return new InstalledSystem(
+                building,
+                new Parts(
+                        q.ducts,
+                        q.unit,
+                        thermostat,
+                        q.tariff,
+                        q.limits,
+                        q.wanted,
+                        q.thermostatRoom,
+                        q.moistureBuffer));
+    }
+
+    /**
+     * The same system for a customer who wants another setpoint.
+     *
+     * @param setpoint wanted setpoint, 5 to 40 &deg;C
+     * @return changed copy
+     * @throws IllegalArgumentException if it is missing or out of range
+     */
+    public InstalledSystem withWantedSetpoint(Quantity<Temperature> setpoint) {
+        Parts q = parts;
+        return new InstalledSystem(
+                building,
+                new Parts(
+                        q.ducts,
+                        q.unit,
+                        q.thermostat,
+                        q.tariff,
+                        q.limits,
+                        wish(setpoint),
+                        q.thermostatRoom,
+                        q.moistureBuffer));
+    }
+
+    /**
+     * The same system under another tariff.
+     *
+     * @param tariff the other tariff
+     * @return changed copy
+     * @throws IllegalArgumentException if it is missing
+     */
+    public InstalledSystem withTariff(Tariff tariff) {
+        requireGiven(tariff, "tariff");
+        Parts q = parts;
+        return new InstalledSystem(
+                building,
+                new Parts(
+                        q.ducts,
+                        q.unit,
+                        q.thermostat,
+                        tariff,
+                        q.limits,
+                        q.wanted,
+                        q.thermostatRoom,
+                        q.moistureBuffer));
+    }
+
+    /**
+     * The same system with its unit in another state of health.
+     *
+     * @param faults the faults
+     * @return changed copy
+     * @throws IllegalArgumentException if they are missing
+     */
+    public InstalledSystem withFaults(UnitFaults faults) {
+        return withUnit(parts.unit.withFaults(faults));
+    }
+
+    private static double wish(Quantity<Temperature> setpoint) {
+        double t = Si.kelvins(setpoint, "wanted setpoint");
+        Range.require("wanted setpoint", t, 278.15, 313.15, "K");
+        return t;
+    }
+
+    private static void requireGiven(Object o, String name) {
+        if (o == null) {
+            throw new IllegalArgumentException(name + " must not be null");
+        }
+    }
+
+    @Override
+    public String toString() {
+        return String.format(
+                Locale.ROOT,
+                "installed system: %s, %.0f cfm (%.0f standard cfm per ton), wanted %.1f degC, site %.1f kPa",
+                parts.unit.name(),
+                airflow.cubicMetresPerSecond() / 0.000471947443,
+                dryAirMassFlow
+                        / CoolingUnit.STANDARD_DENSITY
+                        / 0.000471947443
+                        / (ratedWatts() / 3516.85284),
+                wanted - 273.15,
+                building.pressure() / 1000);
+    }
+
+    /** Builder of a system. */
+    public static final class Builder {
+
+        private Building building;
+        private DuctSystem ducts;
+        private CoolingUnit unit;
+        private Thermostat thermostat;
+        private Tariff tariff;
+        private UnitLimits limits = UnitLimits.standard();
+        private Double wanted;
+        private String thermostatRoom;
+        private double moistureBuffer = 10;
+
+        private Builder() {}
+
+        Builder building(Building b) {
+            building = b;
+            return this;
+        }
+
+        /**
+         * The ducts.
+         *
+         * @param value the ducts; rooms are told apart by name
+         * @return this builder
+         */
+        public Builder ducts(DuctSystem value) {
+            ducts = value;
+            return this;
+        }
+
+        /**
+         * The cooling unit.
+         *
+         * @param value the unit, with its faults
+         * @return this builder
+         */
+        public Builder unit(CoolingUnit value) {
+            unit = value;
+            return this;
+        }
+
+        /**
+         * The thermostat.
+         *
+         * @param value the thermostat
+         * @return this builder
+         */
+        public Builder thermostat(Thermostat value) {
+            thermostat = value;
+            return this;
+        }
+
+        /**
+         * The tariff.
+         *
+         * @param value the tariff
+         * @return this builder
+         */
+        public Builder tariff(Tariff value) {
+            tariff = value;
+            return this;
+        }
+
+        /**
+         * Limits for the review; the usual ones if not said.
+         *
+         * @param value the limits
+         * @return this builder
+         */
+        public Builder limits(UnitLimits value) {
+            limits = value;
+            return this;
+        }
+
+        /**
+         * The setpoint that the customer wants; the thermostat's if not said.
+         *
+         * @param value wanted setpoint, 5 to 40 &deg;C
+         * @return this builder
+         * @throws IllegalArgumentException if it is missing or out of range
+         */
+        public Builder wantedSetpoint(Quantity<Temperature> value) {
+            wanted = wish(value);
+            return this;
+        }
+
+        /**
+         * The room with the thermostat; if not said, the thermostat feels the return air.
+         *
+         * @param value a room of the house
+         * @return this builder
+         */
+        public Builder thermostatRoom(String value) {
+            thermostatRoom = value;
+            return this;
+        }
+
+        /**
+         * How many times the mass of the air the house's moisture stands for: furnishings take up
+         * and give off water with it. The default is 10 (common practice, no source; values of 1 to
+         * 25 are in use).
+         *
+         * @param times multiple of the air's mass, in [1, 100]
+         * @return this builder
+         * @throws IllegalArgumentException if out of range
+         */
+        public Builder moistureBuffer(double times) {
+            Range.require("moisture buffer", times, 1, 100, "times the air's mass");
+            moistureBuffer = times;
+            return this;
+        }
+
+        /**
+         * Builds the system and finds its airflow.
+         *
+         * @return the system
+         * @throws IllegalArgumentException if a part is missing, or ducts or thermostat name a room
+         *     that the house does not have
+         * @throws IllegalStateException if the blower would have to run outside its table
+         */
+        public InstalledSystem build() {
+            requireGiven(building, "house");
+            requireGiven(ducts, "ducts");
+            requireGiven(unit, "unit");
+            requireGiven(thermostat, "thermostat");
+            requireGiven(tariff, "tariff");
+            requireGiven(limits, "limits");
+            if (thermostatRoom != null && !building.rooms().contains(thermostatRoom)) {
+                throw new IllegalArgumentException(
+                        "thermostat is in room \""
+                                + thermostatRoom
+                                + "\", which the house does not have; known are "
+                                + building.rooms());
+            }
+            return new InstalledSystem(
+                    building,
+                    new Parts(
+                            ducts,
+                            unit,
+                            thermostat,
+                            tariff,
+                            limits,
+                            wanted,
+                            thermostatRoom,
+                            moistureBuffer));
+        }
     }
 }

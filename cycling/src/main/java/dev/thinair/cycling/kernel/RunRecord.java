@@ -20,6 +20,7 @@ public final class RunRecord {
     final double[] minimumTemperature;
     final double[] endHumidityRatio;
     final double[] delivered;
+    final double[] steady;
     final double[] electricity;
     final double[] above;
     final double[] removedWater;
@@ -56,6 +57,7 @@ public final class RunRecord {
         minimumTemperature = new double[count];
         endHumidityRatio = new double[count];
         delivered = new double[count];
+        steady = new double[count];
         electricity = new double[count];
         above = new double[count];
         removedWater = new double[count];
@@ -174,6 +176,36 @@ public final class RunRecord {
      */
     public double delivered(int i) {
         return delivered[i];
+    }
+
+    /**
+     * Heat that would have been taken from the rooms in an interval had every start been at full
+     * capacity at once.
+     *
+     * @param i interval, from 0
+     * @return J
+     */
+    public double steady(int i) {
+        return steady[i];
+    }
+
+    /**
+     * Share of the running unit's heat that its starts cost: 1 less delivered over steady.
+     *
+     * @return share, 0 for a unit that never stops or never ran
+     */
+    public double startUpLoss() {
+        double whole = sum(steady);
+        return whole > 0 ? 1 - sum(delivered) / whole : 0;
+    }
+
+    /**
+     * Number of runs that ended.
+     *
+     * @return count
+     */
+    public int completedRuns() {
+        return completedRuns;
     }
 
     /**

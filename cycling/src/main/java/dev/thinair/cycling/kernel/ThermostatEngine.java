@@ -753,6 +753,7 @@ public final class ThermostatEngine {
         double f = (s + 0.5 * ahead) / drive.interval;
         double outdoor =
                 drive.outdoorDryBulb[i] + f * (drive.outdoorDryBulb[j] - drive.outdoorDryBulb[i]);
+        double outdoorHumidity = mix(drive.outdoorHumidityRatio, i, j, f);
         double returnAir;
         if (knownReturn == knownReturn) {
             returnAir = knownReturn;
@@ -770,15 +771,33 @@ public final class ThermostatEngine {
         refreshAge = 0;
         switch (stage) {
             case STAGE_HIGH:
-                unit.at(1, outdoor, returnAir, humidityRatio, now);
+                unit.at(1, outdoor, outdoorHumidity, returnAir, humidityRatio, now);
                 break;
             case STAGE_LOW:
-                unit.at(control.lowStage(), outdoor, returnAir, humidityRatio, now);
+                unit.at(
+                        control.lowStage(),
+                        outdoor,
+                        outdoorHumidity,
+                        returnAir,
+                        humidityRatio,
+                        now);
                 break;
             default:
-                unit.at(control.lowStage(), outdoor, returnAir, humidityRatio, low);
-                unit.at(0.5 * (1 + control.lowStage()), outdoor, returnAir, humidityRatio, mid);
-                unit.at(1, outdoor, returnAir, humidityRatio, high);
+                unit.at(
+                        control.lowStage(),
+                        outdoor,
+                        outdoorHumidity,
+                        returnAir,
+                        humidityRatio,
+                        low);
+                unit.at(
+                        0.5 * (1 + control.lowStage()),
+                        outdoor,
+                        outdoorHumidity,
+                        returnAir,
+                        humidityRatio,
+                        mid);
+                unit.at(1, outdoor, outdoorHumidity, returnAir, humidityRatio, high);
                 // Until the next correction of the speed a new look starts from full.
                 System.arraycopy(high, 0, now, 0, UnitResponse.RESULTS);
         }
@@ -833,7 +852,6 @@ public final class ThermostatEngine {
             now[r] = quadratic(low[r], mid[r], high[r], x);
         }
         now[UnitResponse.SENSIBLE] = q;
-        now[UnitResponse.MOISTURE] = Math.max(0, now[UnitResponse.MOISTURE]);
         now[UnitResponse.MOISTURE_SLOPE] = Math.max(0, now[UnitResponse.MOISTURE_SLOPE]);
         if (starting) {
             deficit = q;
@@ -1281,6 +1299,7 @@ public final class ThermostatEngine {
             double em = startUpRate > 0 ? Math.exp(-startUpRate * length) : 0;
             double lagTime = startUpRate > 0 ? (1 - em) / startUpRate : 0;
             record.delivered[i] += q * length - lag * lagTime;
+            record.steady[i] += q * length;
             record.electricity[i] += now[UnitResponse.POWER] * length;
             record.onSeconds[i] += length;
             if (above) {
@@ -1346,7 +1365,7 @@ public final class ThermostatEngine {
         w = w0 + drive0 / capacity * length * phi1;
         integral = w0 * length + drive0 / capacity * length * length * phi2;
         removed = r0 * length + r1 * (integral - lookedUpHumidityRatio * length);
-        if (running && removed < 0) {
+        if (r0 > 0 && removed < 0) {
             // The air got drier than the coil on the way: nothing condenses.
             removed = 0;
             k = flow / capacity;
@@ -1361,8 +1380,8 @@ public final class ThermostatEngine {
         record.waterIn += (flow * outdoor + gain) * length - flow * integral;
         record.removedWater[i] += removed - evaporated;
         if (running) {
-            double holds = control.retainedWaterSeconds() * now[UnitResponse.MOISTURE];
-            coilWater = Math.min(Math.max(holds, coilWater), coilWater + removed);
+            double holds = control.retainedWaterSeconds() * Math.max(0, now[UnitResponse.MOISTURE]);
+            coilWater = Math.min(Math.max(holds, coilWater), coilWater + Math.max(0, removed));
         }
     }
 

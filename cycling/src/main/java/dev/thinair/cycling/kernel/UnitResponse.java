@@ -13,7 +13,7 @@ public interface UnitResponse {
     /** Index of the heat taken from the rooms, fan heat and duct losses allowed for, W. */
     int SENSIBLE = 0;
 
-    /** Index of the water taken from the rooms, kg/s, at least 0. */
+    /** Index of the water taken from the rooms, kg/s; below 0 if leaky ducts bring in more. */
     int MOISTURE = 1;
 
     /**
@@ -39,6 +39,7 @@ public interface UnitResponse {
      *
      * @param stage compressor stage or speed as a fraction of full displacement, in (0, 1]
      * @param outdoorDryBulb outdoor dry-bulb temperature, K
+     * @param outdoorHumidityRatio outdoor humidity ratio, kg/kg
      * @param returnDryBulb dry-bulb temperature of the air drawn from the rooms, K
      * @param returnHumidityRatio humidity ratio of that air, kg/kg
      * @param out receives the results, at least {@link #RESULTS} long
@@ -46,6 +47,7 @@ public interface UnitResponse {
     void at(
             double stage,
             double outdoorDryBulb,
+            double outdoorHumidityRatio,
             double returnDryBulb,
             double returnHumidityRatio,
             double[] out);
@@ -62,7 +64,7 @@ public interface UnitResponse {
     static UnitResponse constant(double sensible, double power) {
         dev.thinair.units.Range.require("sensible capacity", sensible, 0, 1e9, "W");
         dev.thinair.units.Range.require("power", power, 0, 1e9, "W");
-        return (stage, outdoor, dryBulb, humidityRatio, out) -> {
+        return (stage, outdoor, outdoorHumidity, dryBulb, humidityRatio, out) -> {
             out[SENSIBLE] = stage * sensible;
             out[MOISTURE] = 0;
             out[MOISTURE_SLOPE] = 0;

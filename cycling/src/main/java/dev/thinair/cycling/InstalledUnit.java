@@ -1,0 +1,87 @@
+package dev.thinair.cycling;
+
+import dev.thinair.cycling.kernel.UnitModel;
+import dev.thinair.cycling.kernel.UnitResponse;
+import dev.thinair.psychro.kernel.IdealMoistAir;
+
+/**
+ * The unit as it works on these ducts: the balance of coil and compressor at the air that really
+ * flows, less the heat of the blower, less what leaks and gains on the way. Holds scratch memory:
+ * one per run.
+ */
+final class InstalledUnit implements UnitResponse {
+
+    /**
+     * The least share of full airflow at a low stage. Common practice, no source: controls hold the
+     * airflow per ton roughly, but not below half.
+     */
+    static final double LEAST_AIRFLOW_SHARE = 0.5;
+
+    private final UnitModel model;
+    private final double dryAirMassFlow;
+    private final double pressure;
+    private final double blowerPower;
+    private final double supplyLeak;
+    private final double returnLeak;
+    private final double[] steady = new double[UnitModel.RESULTS];
+
+    InstalledUnit(
+            UnitModel model,
+            double dryAirMassFlow,
+            double pressure,
+            double blowerPower,
+            double supplyLeak,
+            double returnLeak) {
+        this.model = model;
+        this.dryAirMassFlow = dryAirMassFlow;
+        this.pressure = pressure;
+        this.blowerPower = blowerPower;
+        this.supplyLeak = supplyLeak;
+        this.returnLeak = returnLeak;
+    }
+
+    static double airflowShare(double stage) {
+        return stage >= 1 ? 1 : Math.max(LEAST_AIRFLOW_SHARE, stage);
+    }
+
+    @Override
+    public void at(
+            double stage,
+            double outdoorDryBulb,
+            double outdoorHumidityRatio,
+            double returnDryBulb,
+            double returnHumidityRatio,
+            double[] out) {
+        double share = airflowShare(stage);
+        double flow = dryAirMassFlow * share;
+        // Same ducts, same fan: power goes with the cube of the flow.
+        double fan = blowerPower * share * share * share;
+        double excess = outdoorDryBulb - returnDryBulb;
+        double wExcess = outdoorHumidityRatio - returnHumidityRatio;
+        double entering = returnDryBulb + returnLeak * excess;
+        double enteringW = Math.max(0, returnHumidityRatio + returnLeak * wExcess);
+        double saturated = IdealMoistAir.saturationHumidityRatio(entering, pressure);
+        enteringW = Math.min(enteringW, saturated);
+        model.steady(entering, enteringW, flow, outdoorDryBulb, pressure, stage, steady);
+        double cp = 1006 + 1860 * returnHumidityRatio;
+        double lost = Math.max(0, supplyLeak - returnLeak) * flow;
+        double net = steady[UnitModel.SENSIBLE] - fan;
+        out[SENSIBLE] =
+                (1 - supplyLeak) * (net - flow * cp * returnLeak * excess) - lost * cp * excess;
+        out[MOISTURE] =
+                (1 - supplyLeak) * (steady[UnitModel.CONDENSATE] - flow * returnLeak * wExcess)
+                        - lost * wExcess;
+        out[MOISTURE_SLOPE] =
+                steady[UnitModel.DRY] == 1
+                        ? 0
+                        : (1 - supplyLeak) * flow * (1 - steady[UnitModel.BYPASS_FACTOR]);
+        out[POWER] = steady[UnitModel.POWER] + fan;
+        out[COIL] = steady[UnitModel.APPARATUS_DEW_POINT];
+        out[SUCTION] = steady[UnitModel.SATURATED_SUCTION];
+    }
+
+    /** The balance of the last call, in the order of {@link UnitModel}. */
+    double[] last() {
+        return steady.clone();
+    }
+}

@@ -28,6 +28,11 @@ public record Appliances(
     /**
      * Checks the values.
      *
+     * @param name what reports call them
+     * @param sensiblePower sensible heat when on, W, in [0, 1e6]
+     * @param latentPower latent heat when on, W, in [0, 1e6]
+     * @param radiantFraction radiant share of the sensible heat, in [0, 1]
+     * @param schedule use by the hour
      * @throws IllegalArgumentException if a value is NaN or outside its range
      */
     public Appliances {

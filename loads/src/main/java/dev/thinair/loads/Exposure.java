@@ -19,6 +19,10 @@ public record Exposure(
     /**
      * Checks the values.
      *
+     * @param stories 1, 2 or 3
+     * @param shelter local shielding, classes 1 to 5 of the handbook
+     * @param flue true with an open flue (enhanced model only)
+     * @param crawlSpace true over a crawl space, false on a slab or basement (enhanced model only)
      * @throws IllegalArgumentException if stories is outside [1, 3]
      */
     public Exposure {

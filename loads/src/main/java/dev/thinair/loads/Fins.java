@@ -21,6 +21,10 @@ public record Fins(double leftDepth, double leftGap, double rightDepth, double r
     /**
      * Checks the values.
      *
+     * @param leftDepth projection of the left fin seen from outside, m, in [0, 50]; 0 for none
+     * @param leftGap from the window's edge to that fin, m, in [0, 50]
+     * @param rightDepth projection of the right fin seen from outside, m, in [0, 50]; 0 for none
+     * @param rightGap from the window's edge to that fin, m, in [0, 50]
      * @throws IllegalArgumentException if a value is NaN or outside its range
      */
     public Fins {

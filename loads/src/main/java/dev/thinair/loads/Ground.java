@@ -64,6 +64,8 @@ public sealed interface Ground {
         /**
          * Checks the values.
          *
+         * @param edgeFactor Fp, W/(m K), in [0, 10] (Fundamentals 2021, ch. 18, Table 24)
+         * @param perimeter exposed, m, in [0, 10000]
          * @throws IllegalArgumentException if a value is NaN or outside its range
          */
         public SlabEdge {
@@ -100,6 +102,9 @@ public sealed interface Ground {
         /**
          * Checks the values.
          *
+         * @param perimeter exposed, m, above 0
+         * @param wallThickness full thickness of the outer walls, m, in [0, 2]
+         * @param soilConductivity W/(m K), in [0.1, 5]
          * @throws IllegalArgumentException if a value is NaN or outside its range
          */
         public SlabOnGround {
@@ -150,6 +155,11 @@ public sealed interface Ground {
         /**
          * Checks the values.
          *
+         * @param upperDepth m, in [0, 20]
+         * @param lowerDepth m, in (upperDepth, 20]
+         * @param soilConductivity W/(m K), in [0.1, 5]
+         * @param groundAmplitude amplitude of the ground surface temperature over the year, K, in
+         *     [0, 40], taken off the ground temperature in a winter design
          * @throws IllegalArgumentException if a value is NaN or outside its range
          */
         public BasementWall {
@@ -195,6 +205,11 @@ public sealed interface Ground {
         /**
          * Checks the values.
          *
+         * @param width shorter side, m, in [0.5, 100]
+         * @param depth below grade, m, in [0, 20]
+         * @param soilConductivity W/(m K), in [0.1, 5]
+         * @param groundAmplitude amplitude of the ground surface temperature over the year, K, in
+         *     [0, 40], taken off the ground temperature in a winter design
          * @throws IllegalArgumentException if a value is NaN or outside its range
          */
         public BasementFloor {

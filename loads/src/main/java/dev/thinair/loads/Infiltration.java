@@ -198,6 +198,10 @@ public sealed interface Infiltration {
         /**
          * Checks the values.
          *
+         * @param flowAt50 flow at 50 Pa at the reference density, m3/s, in [0, 20]
+         * @param exponent of the cracks, in [0.5, 1]
+         * @param exposure of the house
+         * @param model which model
          * @throws IllegalArgumentException if a value is NaN or outside its range
          */
         public BlowerDoor {
@@ -300,6 +304,10 @@ public sealed interface Infiltration {
         /**
          * Checks the values.
          *
+         * @param area effective leakage area at 4 Pa, discharge coefficient 1, m2, in [0, 10]
+         * @param exponent of the cracks, in [0.5, 1]
+         * @param exposure of the house
+         * @param model which model
          * @throws IllegalArgumentException if a value is NaN or outside its range
          */
         public LeakageArea {
@@ -351,6 +359,8 @@ public sealed interface Infiltration {
         /**
          * Checks the values.
          *
+         * @param perSecond air changes per second, in [0, 20/3600]
+         * @param volume of the conditioned space, m3, above 0
          * @throws IllegalArgumentException if a value is NaN or outside its range
          */
         public AirChanges {

@@ -20,6 +20,9 @@ public record Lighting(double power, double radiantFraction, Schedule schedule)
     /**
      * Checks the values.
      *
+     * @param power electric power when on, all of which becomes heat in the room, W, in [0, 1e6]
+     * @param radiantFraction radiant share, in [0, 1]
+     * @param schedule use by the hour
      * @throws IllegalArgumentException if a value is NaN or outside its range
      */
     public Lighting {

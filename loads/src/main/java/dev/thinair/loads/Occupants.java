@@ -71,6 +71,11 @@ public record Occupants(
     /**
      * Checks the values.
      *
+     * @param count number of people, in [0, 1000]; a mean number need not be whole
+     * @param sensibleEach sensible heat of one, W, in [0, 1000]
+     * @param latentEach latent heat of one, W, in [0, 1000]
+     * @param radiantFraction radiant share of the sensible heat, in [0, 1]
+     * @param schedule presence by the hour
      * @throws IllegalArgumentException if a value is NaN or outside its range
      */
     public Occupants {

@@ -20,6 +20,9 @@ public record Overhang(double depth, double gap, double extension) {
     /**
      * Checks the values.
      *
+     * @param depth projection from the plane of the window, m, in [0, 50]
+     * @param gap from the window's top edge up to the overhang, m, in [0, 50]
+     * @param extension reach beyond each side of the window, m, at least 0, may be infinite
      * @throws IllegalArgumentException if a value is NaN or outside its range
      */
     public Overhang {

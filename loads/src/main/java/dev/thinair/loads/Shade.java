@@ -31,6 +31,12 @@ public record Shade(
     /**
      * Checks the values.
      *
+     * @param name what reports call it
+     * @param closedBeam IAC for beam when fully closed, in [0, 1]
+     * @param closedDiffuse IAC for diffuse when fully closed, in [0, 1]
+     * @param fractionClosed share of the glass it covers, in [0, 1]
+     * @param radiantFraction share of the attenuated gain that is radiant, in [0, 1]; the rest
+     *     warms the room air without delay
      * @throws IllegalArgumentException if a value is NaN or outside its range
      */
     public Shade {

@@ -1,5 +1,6 @@
 package dev.thinair.loads;
 
+import dev.thinair.altitude.kernel.StandardAtmosphere;
 import dev.thinair.loads.kernel.Sun;
 import dev.thinair.units.Range;
 import dev.thinair.units.Si;
@@ -90,15 +91,10 @@ public final class Site {
                 Math.max(-Math.PI, Math.min(Math.PI, lon)),
                 zone,
                 z,
-                standardPressure(z),
+                StandardAtmosphere.pressure(z),
                 USUAL_GROUND_REFLECTANCE,
                 Horizon.level(),
                 Double.NaN);
-    }
-
-    private static double standardPressure(double elevation) {
-        // ASHRAE Handbook, Fundamentals 2021 (SI), ch. 1, Eq. (3).
-        return 101_325 * Math.pow(1 - 2.25577e-5 * elevation, 5.2559);
     }
 
     /**
@@ -163,7 +159,7 @@ public final class Site {
                 longitude,
                 zone,
                 z,
-                standardPressure(z),
+                StandardAtmosphere.pressure(z),
                 reflectance,
                 horizon,
                 groundTemperature);

@@ -32,6 +32,10 @@ public record Ventilation(
     /**
      * Checks the values.
      *
+     * @param balanced balanced flow, m3/s, in [0, 10]
+     * @param unbalanced excess of exhaust or supply, m3/s, in [0, 10]
+     * @param sensibleEffectiveness of the recovery core, in [0, 1]; 0 without one
+     * @param latentEffectiveness of the recovery core, in [0, 1]; 0 without one
      * @throws IllegalArgumentException if a value is NaN or outside its range
      */
     public Ventilation {

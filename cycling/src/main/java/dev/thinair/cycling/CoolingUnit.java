@@ -2,8 +2,10 @@ package dev.thinair.cycling;
 
 import dev.thinair.cycling.kernel.RatingPoint;
 import dev.thinair.cycling.kernel.Refrigerant;
+import dev.thinair.cycling.kernel.UnitFit;
 import dev.thinair.cycling.kernel.UnitModel;
 import dev.thinair.cycling.kernel.UnitParameters;
+import dev.thinair.psychro.MoistAir;
 import dev.thinair.psychro.kernel.IdealMoistAir;
 import dev.thinair.units.HumidityRatio;
 import dev.thinair.units.MassFlow;
@@ -12,7 +14,9 @@ import dev.thinair.units.Si;
 import dev.thinair.units.TemperatureDifference;
 import dev.thinair.units.Units;
 import dev.thinair.units.VolumeFlow;
+import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Power;
@@ -312,6 +316,64 @@ public final class CoolingUnit {
     }
 
     /**
+     * Steady state at full stage, for entering air as a state.
+     *
+     * @param entering air entering the coil, with the pressure at the site
+     * @param dryAirMassFlow dry-air mass flow over the coil
+     * @param outdoorDryBulb outdoor dry bulb, -20 to 60 &deg;C
+     * @return the state
+     * @throws IllegalArgumentException if an argument is missing or out of range
+     * @throws ArithmeticException if the unit has no balance at these conditions
+     */
+    public UnitState steady(
+            MoistAir entering,
+            Quantity<MassFlow> dryAirMassFlow,
+            Quantity<Temperature> outdoorDryBulb) {
+        return steady(entering, dryAirMassFlow, outdoorDryBulb, 1);
+    }
+
+    /**
+     * Steady state at a stage, for entering air as a state.
+     *
+     * @param entering air entering the coil, with the pressure at the site
+     * @param dryAirMassFlow dry-air mass flow over the coil
+     * @param outdoorDryBulb outdoor dry bulb, -20 to 60 &deg;C
+     * @param stage compressor displacement fraction
+     * @return the state
+     * @throws IllegalArgumentException if an argument is missing or out of range, or the unit does
+     *     not have the stage
+     * @throws ArithmeticException if the unit has no balance at these conditions
+     */
+    public UnitState steady(
+            MoistAir entering,
+            Quantity<MassFlow> dryAirMassFlow,
+            Quantity<Temperature> outdoorDryBulb,
+            double stage) {
+        if (entering == null) {
+            throw new IllegalArgumentException("entering air is missing");
+        }
+        return steady(
+                entering.dryBulb(),
+                entering.humidityRatio(),
+                dryAirMassFlow,
+                outdoorDryBulb,
+                entering.pressure(),
+                stage);
+    }
+
+    /**
+     * How well the unit follows the performance points it was fitted to.
+     *
+     * @return root mean square of the relative deviations of capacity, sensible part and power;
+     *     empty if there was no fit
+     */
+    public OptionalDouble fitDeviation() {
+        return Double.isNaN(data.fitDeviation)
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(data.fitDeviation);
+    }
+
+    /**
      * Dry-air mass flow below which the coil ices at full stage.
      *
      * @param enteringDryBulb dry bulb of the air entering the coil
@@ -431,6 +493,8 @@ public final class CoolingUnit {
         private double off = Double.NaN;
         private double wetTime = 720;
         private double evaporation = 0.33;
+        private List<PerformancePoint> points = List.of();
+        private double fitDeviation = Double.NaN;
 
         private Builder() {}
 
@@ -465,6 +529,8 @@ public final class CoolingUnit {
             b.off = off;
             b.wetTime = wetTime;
             b.evaporation = evaporation;
+            b.points = points;
+            b.fitDeviation = fitDeviation;
             return b;
         }
 
@@ -846,6 +912,23 @@ public final class CoolingUnit {
         }
 
         /**
+         * Expanded performance points at full stage, to which suction and condensing temperature at
+         * rating and the compressor's loss share are fitted; the rating point stays exact. Values
+         * given for these three serve as first guess.
+         *
+         * @param table at least two points
+         * @return this builder
+         * @throws IllegalArgumentException if the list or a point is missing
+         */
+        public Builder performancePoints(List<PerformancePoint> table) {
+            if (table == null || table.stream().anyMatch(p -> p == null)) {
+                throw new IllegalArgumentException("performance points are missing");
+            }
+            points = List.copyOf(table);
+            return this;
+        }
+
+        /**
          * Builds the unit.
          *
          * @return the unit
@@ -905,6 +988,18 @@ public final class CoolingUnit {
                             d.effectiveness,
                             d.outdoorFan,
                             d.lossShare);
+            if (!d.points.isEmpty()) {
+                RatingPoint[] table =
+                        d.points.stream().map(PerformancePoint::gross).toArray(RatingPoint[]::new);
+                parameters = UnitFit.fit(point, parameters, table);
+                d.fitDeviation =
+                        UnitFit.rootMeanSquare(UnitModel.anchored(point, parameters), table);
+                // Scaled copies keep the fitted values and are not fitted again.
+                d.points = List.of();
+                d.suction = parameters.suctionAtRating();
+                d.condensing = parameters.condensingAtRating() - d.outdoor;
+                d.lossShare = parameters.lossShare();
+            }
             UnitModel compiled = UnitModel.anchored(point, parameters);
             boolean variable = d.staging == Staging.VARIABLE;
             if (d.staging != Staging.SINGLE) {

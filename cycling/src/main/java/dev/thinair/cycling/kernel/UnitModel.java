@@ -874,6 +874,15 @@ public final class UnitModel {
     }
 
     /**
+     * Apparatus dew point at the rating point.
+     *
+     * @return temperature, K
+     */
+    public double ratedApparatusDewPoint() {
+        return ratedSurface;
+    }
+
+    /**
      * The constant A0 in <code>BF = exp(-A0/m)</code>.
      *
      * @return kg/s of dry air, healthy coil

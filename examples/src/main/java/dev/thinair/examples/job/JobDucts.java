@@ -34,17 +34,26 @@ final class JobDucts {
         b.filter(Model.at(p.part("filter"), () -> filter(p.part("filter"))));
         Part c = p.part("coil");
         b.coil(
-                Model.at(c,
+                Model.at(
+                        c,
                         () ->
                                 WetCoil.of(
                                         c.amount("at-airflow", VolumeFlow.class),
                                         c.amount("dry-drop", Pressure.class),
                                         c.amount("wet-drop", Pressure.class))));
         for (Part t : p.parts("trunks")) {
-            Model.at(t, () -> b.trunk(t.text("name"), node(t.text("from")), node(t.text("name")), duct(t, p)));
+            Model.at(
+                    t,
+                    () ->
+                            b.trunk(
+                                    t.text("name"),
+                                    node(t.text("from")),
+                                    node(t.text("name")),
+                                    duct(t, p)));
         }
         for (Part r : p.parts("runs")) {
-            Model.at(r,
+            Model.at(
+                    r,
                     () ->
                             b.supplyRun(
                                     r.text("name"),
@@ -54,7 +63,8 @@ final class JobDucts {
                                     register(r.part("register"))));
         }
         for (Part r : p.parts("returns")) {
-            Model.at(r,
+            Model.at(
+                    r,
                     () ->
                             b.returnRun(
                                     r.text("name"),
@@ -64,15 +74,27 @@ final class JobDucts {
                                     register(r.part("grille"))));
         }
         if (p.has("supply-leakage-at-25-pascals")) {
-            Model.at(p, () -> b.leak(DuctSystem.SUPPLY_PLENUM, leak(p, "supply-leakage-at-25-pascals")));
+            Model.at(
+                    p,
+                    () ->
+                            b.leak(
+                                    DuctSystem.SUPPLY_PLENUM,
+                                    leak(p, "supply-leakage-at-25-pascals")));
         }
         if (p.has("return-leakage-at-25-pascals")) {
-            Model.at(p, () -> b.leak(DuctSystem.RETURN_PLENUM, leak(p, "return-leakage-at-25-pascals")));
+            Model.at(
+                    p,
+                    () ->
+                            b.leak(
+                                    DuctSystem.RETURN_PLENUM,
+                                    leak(p, "return-leakage-at-25-pascals")));
         }
         return Model.at(p, b::build);
     }
 
-    /** A trunk's far end bears the trunk's name, but must not be mistaken for a run of that name. */
+    /**
+     * A trunk's far end bears the trunk's name, but must not be mistaken for a run of that name.
+     */
     private static String node(String name) {
         return name.equals(JobLinks.SUPPLY_PLENUM) ? DuctSystem.SUPPLY_PLENUM : "end of " + name;
     }
@@ -155,9 +177,7 @@ final class JobDucts {
             d = d.withInsulation(ducts.amount("insulation", ThermalResistance.class));
         }
         if (material == DuctMaterial.FLEXIBLE) {
-            d =
-                    d.withCompression(
-                            p.amount("compression", Dimensionless.class, Units.percent(4)));
+            d = d.withCompression(p.amount("compression", Dimensionless.class, Units.percent(4)));
         }
         for (Part f : p.parts("fittings")) {
             for (int i = 0; i < f.count("count", 1); i++) {

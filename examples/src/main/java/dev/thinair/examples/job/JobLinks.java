@@ -33,7 +33,7 @@ final class JobLinks {
         }
         Part customer = job.part("customer");
         Set<Integer> months = new HashSet<>();
-        for (Part month : job.parts("season")) {
+        for (Part month : job.part("climate").parts("months")) {
             if (!months.add(month.count("month"))) {
                 throw month.fault("month", "month given twice", "give each month once");
             }

@@ -201,10 +201,10 @@ final class JobSchema {
 
     private static final Fields MONTH =
             Fields.of(
-                    need("month", new Count(1, 12), "of the cooling season"),
+                    need("month", new Count(1, 12), ""),
                     need(
                             "mean-dry-bulb",
-                            temperature("a monthly mean", "-20 degF", "105 degF"),
+                            temperature("a monthly mean", "-40 degF", "105 degF"),
                             "mean over all hours"),
                     need(
                             "daily-range",
@@ -214,6 +214,11 @@ final class JobSchema {
                                     "2 degF_diff",
                                     "50 degF_diff"),
                             "mean from a day's highest to its lowest"),
+                    need("dew-point", temperature("a dew point", "-45 degF", "80 degF"), "mean"),
+                    need("cloud-cover", ratio("a share", "0 %", "100 %"), "of the sky, mean"));
+
+    private static final Fields CLIMATE =
+            Fields.of(
                     need(
                             "day-to-day-spread",
                             Amount.between(
@@ -221,15 +226,8 @@ final class JobSchema {
                                     "a temperature difference",
                                     "0 degF_diff",
                                     "20 degF_diff"),
-                            "standard deviation of the daily means"),
-                    need(
-                            "dew-point",
-                            temperature("a dew point", "-20 degF", "80 degF"),
-                            "monthly mean"),
-                    need(
-                            "sunshine",
-                            ratio("a share", "5 %", "100 %"),
-                            "of the sun a clear sky would give"));
+                            "standard deviation of the daily means about their month"),
+                    need("months", new Items(MONTH, 12, 12), "January to December"));
 
     private static final Fields MATERIAL =
             Fields.of(
@@ -437,7 +435,17 @@ final class JobSchema {
                                             "an air change rate",
                                             "0.02 1/h",
                                             "5 1/h"),
-                                    "held all the time"))
+                                    "held all the time"),
+                            may(
+                                    "shelter",
+                                    new Choice(
+                                            List.of(
+                                                    "none",
+                                                    "light",
+                                                    "moderate",
+                                                    "heavy",
+                                                    "very-heavy")),
+                                    "from wind, by trees and houses around; moderate if left out"))
                     .exactlyOneOf(
                             List.of(
                                     List.of("air-changes-at-50-pascals"),
@@ -640,7 +648,7 @@ final class JobSchema {
                     need("site", SITE, ""),
                     need("cooling-day", COOLING_DAY, ""),
                     need("heating-day", HEATING_DAY, ""),
-                    need("season", new Items(MONTH, 1, 12), "months with cooling, in order"),
+                    need("climate", CLIMATE, "for the season's running cost"),
                     need("house", HOUSE, ""),
                     need("ducts", DUCTS, ""),
                     need("unit", UNIT, ""),

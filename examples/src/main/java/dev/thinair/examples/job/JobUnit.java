@@ -20,7 +20,8 @@ final class JobUnit {
 
     CoolingUnit unit() throws JobFileException {
         Part p = job.part("unit");
-        return Model.at(p,
+        return Model.at(
+                p,
                 () -> {
                     UnitFaults faults = UnitFaults.none();
                     if (p.has("refrigerant-charge")) {
@@ -56,7 +57,8 @@ final class JobUnit {
 
     Thermostat thermostat() throws JobFileException {
         Part p = job.part("thermostat");
-        return Model.at(p,
+        return Model.at(
+                p,
                 () ->
                         Thermostat.at(p.amount("setpoint", Temperature.class))
                                 .withDifferential(

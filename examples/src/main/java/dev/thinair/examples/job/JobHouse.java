@@ -294,7 +294,7 @@ final class JobHouse {
             }
             int people = r.count("people", 0);
             if (people > 0) {
-                b.gain(Occupants.of(people, Occupants.Activity.SEATED));
+                b.gain(Occupants.of(people, Occupants.Activity.SEATED_LIGHT_WORK));
             }
             if (r.has("appliances") || r.has("appliance-moisture")) {
                 b.gain(

@@ -3,6 +3,7 @@ package dev.thinair.examples.job;
 import dev.thinair.cycling.CoolingUnit;
 import dev.thinair.cycling.FanMode;
 import dev.thinair.cycling.Staging;
+import dev.thinair.cycling.Tariff;
 import dev.thinair.cycling.Thermostat;
 import dev.thinair.cycling.UnitFaults;
 import dev.thinair.units.TemperatureDifference;
@@ -67,5 +68,22 @@ final class JobUnit {
                                         p.text("fan", "auto").equals("on")
                                                 ? FanMode.CONTINUOUS
                                                 : FanMode.AUTOMATIC));
+    }
+
+    Tariff tariff() throws JobFileException {
+        Part p = job.part("tariff");
+        Shape.Price.Money energy = p.price("energy");
+        if (p.has("fixed") && !p.price("fixed").currency().equals(energy.currency())) {
+            throw p.fault(
+                    "fixed",
+                    "is in another currency than the energy price",
+                    "give both in " + energy.currency());
+        }
+        return Model.at(
+                p,
+                () -> {
+                    Tariff flat = Tariff.flat(energy.currency(), energy.amount());
+                    return p.has("fixed") ? flat.withFixedCharge(p.price("fixed").amount()) : flat;
+                });
     }
 }

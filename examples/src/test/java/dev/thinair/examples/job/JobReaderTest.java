@@ -252,7 +252,7 @@ class JobReaderTest {
                         "house.rooms[6].name: \"bath\" is taken; every entry needs its own name (first on line N)"),
                 bad(
                         "more window than wall",
-                        "width: 6 ft, height: 5 ft, count: 2",
+                        "width: 6 ft, height: 5 ft, count: 3",
                         "width: 6 ft, height: 5 ft, count: 6",
                         "152 ft2",
                         "house.rooms[1].walls[1].area: the windows and doors are larger than the wall; allowed is at least 180.0 ft2 (16.7 m2), the wall's area with its openings"),
@@ -271,7 +271,7 @@ class JobReaderTest {
                         "cooling-day.wet-bulb: is above the dry bulb; allowed is up to the dry bulb"),
                 bad(
                         "filter found cleaner than new",
-                        "found-drop: 0.50 in. w.g.",
+                        "found-drop: 0.80 in. w.g.",
                         "found-drop: 0.12 in. w.g.",
                         "0.12 in. w.g.",
                         "ducts.filter.found-drop: is below the clean drop; allowed is the clean drop or more"),

@@ -1,0 +1,151 @@
+package dev.thinair.examples.job;
+
+import dev.thinair.cycling.CoolingUnit;
+import dev.thinair.cycling.Tariff;
+import dev.thinair.cycling.Thermostat;
+import dev.thinair.ducts.DuctSystem;
+import dev.thinair.loads.CoolingDesignDay;
+import dev.thinair.loads.HeatingDesignDay;
+import dev.thinair.loads.HourlyWeather;
+import dev.thinair.loads.House;
+import dev.thinair.loads.Site;
+import dev.thinair.units.Units;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Power;
+import javax.measure.quantity.Temperature;
+
+/**
+ * One service call, as the job file describes it, in the library's own models.
+ *
+ * @param title of the job
+ * @param complaint in the customer's words
+ * @param inchPoundFirst whether the file's own unit system is inch-pound
+ * @param site the place
+ * @param coolingDay summer design day
+ * @param heatingDay winter design day
+ * @param weather a typical year
+ * @param house the house
+ * @param ducts the ducts as found
+ * @param unit the unit as found
+ * @param thermostat the thermostat as found
+ * @param tariff what electricity costs
+ * @param furnace the furnace, if there is one
+ * @param wishes setpoints and humidity
+ */
+public record Job(
+        String title,
+        String complaint,
+        boolean inchPoundFirst,
+        Site site,
+        CoolingDesignDay coolingDay,
+        HeatingDesignDay heatingDay,
+        HourlyWeather weather,
+        House house,
+        DuctSystem ducts,
+        CoolingUnit unit,
+        Thermostat thermostat,
+        Tariff tariff,
+        Optional<Burner> furnace,
+        Wishes wishes) {
+
+    /** The job file shipped with the program. */
+    public static final String SHIPPED = "larkspur-bench.yaml";
+
+    /**
+     * What the customer wants, and what is usual.
+     *
+     * @param cooling setpoint wanted in summer
+     * @param heating setpoint wanted in winter
+     * @param usualCooling usual summer design temperature
+     * @param usualHeating usual winter design temperature
+     * @param relativeHumidity indoors in summer
+     */
+    public record Wishes(
+            Quantity<Temperature> cooling,
+            Quantity<Temperature> heating,
+            Quantity<Temperature> usualCooling,
+            Quantity<Temperature> usualHeating,
+            Quantity<Dimensionless> relativeHumidity) {}
+
+    /**
+     * The furnace's burner.
+     *
+     * @param input sea-level rating
+     * @param efficiency heat to the air over input
+     */
+    public record Burner(Quantity<Power> input, double efficiency) {}
+
+    /**
+     * Reads a job file.
+     *
+     * @param path the file
+     * @return the job
+     * @throws JobFileException if the file cannot be used; the message is one line
+     */
+    public static Job read(Path path) throws JobFileException {
+        return of(JobReader.read(path));
+    }
+
+    /**
+     * Reads a job file held in memory.
+     *
+     * @param text the file's text
+     * @param name what errors call it
+     * @return the job
+     * @throws JobFileException if the text cannot be used; the message is one line
+     */
+    public static Job read(String text, String name) throws JobFileException {
+        return of(JobReader.read(text, name));
+    }
+
+    /**
+     * Reads the job file shipped with the program.
+     *
+     * @return the job
+     * @throws JobFileException never, unless the program was built wrongly
+     */
+    public static Job shipped() throws JobFileException {
+        try (InputStream in = Job.class.getResourceAsStream("/dev/thinair/examples/" + SHIPPED)) {
+            return of(JobReader.read(in, SHIPPED));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static Job of(Part part) throws JobFileException {
+        JobHouse house = new JobHouse(part);
+        JobUnit unit = new JobUnit(part);
+        Site site = house.site();
+        Part customer = part.part("customer");
+        return new Job(
+                part.text("title"),
+                customer.text("complaint"),
+                part.part("site").amount("elevation", Length.class).getUnit().equals(Units.FOOT),
+                site,
+                house.coolingDay(site),
+                house.heatingDay(site),
+                house.weather(site),
+                house.house(),
+                new JobDucts(part).ducts(),
+                unit.unit(),
+                unit.thermostat(),
+                unit.tariff(),
+                part.partIfGiven("furnace")
+                        .map(f -> new Burner(f.amount("input", Power.class), f.ratio("efficiency"))),
+                new Wishes(
+                        customer.amount("cooling-setpoint", Temperature.class),
+                        customer.amount("heating-setpoint", Temperature.class),
+                        customer.amount(
+                                "usual-cooling-setpoint", Temperature.class, Units.fahrenheit(74)),
+                        customer.amount(
+                                "usual-heating-setpoint", Temperature.class, Units.fahrenheit(70)),
+                        customer.amount("indoor-relative-humidity", Dimensionless.class)));
+    }
+}

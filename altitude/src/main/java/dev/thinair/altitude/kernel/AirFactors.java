@@ -130,6 +130,49 @@ public final class AirFactors {
     }
 
     /**
+     * Heat that an airflow carries: factor x volume flow x difference.
+     *
+     * @param factor a factor of this class
+     * @param airflow actual volume flow at the density of the factor, m3/s, in [0, 1000]
+     * @param difference difference of temperature (K), humidity ratio (kg/kg) or specific enthalpy
+     *     (J/kg), finite
+     * @return heat flow, W
+     * @throws IllegalArgumentException if an argument is NaN or outside its range
+     */
+    public static double heat(double factor, double airflow, double difference) {
+        Range.requireAbove("air-side heat factor", factor, 0, "(its unit)");
+        Range.require("airflow", airflow, 0, 1000, "m3/s");
+        Range.require("difference", difference, -1e7, 1e7, "(its unit)");
+        return factor * airflow * difference;
+    }
+
+    /**
+     * Volume flow that carries a heat flow: heat over factor and difference.
+     *
+     * @param heat heat flow, W, of the sign of the difference
+     * @param factor a factor of this class
+     * @param difference difference of temperature (K), humidity ratio (kg/kg) or specific enthalpy
+     *     (J/kg), not zero
+     * @return actual volume flow, m3/s
+     * @throws IllegalArgumentException if an argument is NaN, the factor is not above zero, the
+     *     difference is zero, or heat and difference have opposite signs
+     */
+    public static double airflow(double heat, double factor, double difference) {
+        Range.requireAbove("air-side heat factor", factor, 0, "(its unit)");
+        Range.require("heat", heat, -1e9, 1e9, "W");
+        Range.require("difference", difference, -1e7, 1e7, "(its unit)");
+        if (difference == 0.0 || heat * difference < 0.0) {
+            throw new IllegalArgumentException(
+                    "no airflow carries "
+                            + heat
+                            + " W at a difference of "
+                            + difference
+                            + ": the difference must not be zero and must have the heat's sign");
+        }
+        return heat / (factor * difference);
+    }
+
+    /**
      * A sensible factor in the trade's unit.
      *
      * @param factor W per m3/s and K

@@ -29,13 +29,15 @@ public final class StandardAtmosphere {
     /** Highest altitude, geopotential, m. */
     public static final double HIGHEST = 20_000.0;
 
+    /** Exponent g M/(R L) of the troposphere's pressure, 5.255876... */
+    public static final double EXPONENT = 9.80665 * 28.9644 / (8314.32 * 0.0065);
+
     private static final double LAPSE_RATE = 0.0065; // K/m
     private static final double TROPOPAUSE = 11_000.0; // m
     private static final double TROPOPAUSE_TEMPERATURE =
             SEA_LEVEL_TEMPERATURE - LAPSE_RATE * TROPOPAUSE;
     private static final double GRAVITY = 9.80665; // m/s2
     private static final double GAS_CONSTANT = 8314.32 / 28.9644; // J/(kg K)
-    private static final double EXPONENT = GRAVITY / (GAS_CONSTANT * LAPSE_RATE);
     private static final double SCALE_HEIGHT = GAS_CONSTANT * TROPOPAUSE_TEMPERATURE / GRAVITY;
     private static final double TROPOPAUSE_PRESSURE =
             SEA_LEVEL_PRESSURE * Math.pow(TROPOPAUSE_TEMPERATURE / SEA_LEVEL_TEMPERATURE, EXPONENT);
@@ -70,6 +72,19 @@ public final class StandardAtmosphere {
         }
         return SEA_LEVEL_PRESSURE
                 * Math.pow(1.0 - LAPSE_RATE / SEA_LEVEL_TEMPERATURE * altitude, EXPONENT);
+    }
+
+    /**
+     * Pressure in the troposphere only, where buildings are: as {@link #pressure}, but an elevation
+     * above 11 km is refused as a slip of the pen.
+     *
+     * @param elevation elevation (geopotential), m, in [-5000, 11000]
+     * @return pressure, Pa
+     * @throws IllegalArgumentException if elevation is NaN or outside that range
+     */
+    public static double troposphericPressure(double elevation) {
+        Range.require("elevation", elevation, LOWEST, TROPOPAUSE, "m");
+        return pressure(elevation);
     }
 
     /**

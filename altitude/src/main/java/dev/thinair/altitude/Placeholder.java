@@ -1,5 +1,0 @@
-package dev.thinair.altitude;
-
-final class Placeholder {
-    private Placeholder() {}
-}

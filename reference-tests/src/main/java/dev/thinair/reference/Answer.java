@@ -25,6 +25,14 @@ public sealed interface Answer {
     record Plain(double number) implements Answer {}
 
     /**
+     * A value of a model that is itself an approximation of what the case asks for.
+     *
+     * @param si the value in SI units
+     * @param modelError how far the model may be off by its own documentation, SI units
+     */
+    record Approximate(double si, double modelError) implements Answer {}
+
+    /**
      * An outcome in words.
      *
      * @param words the outcome
@@ -44,6 +52,11 @@ public sealed interface Answer {
     /** A number in the unit of the case. */
     static Answer plain(double value) {
         return new Plain(value);
+    }
+
+    /** A value in SI units with the documented error of the model that gave it. */
+    static Answer approximate(double value, double modelError) {
+        return new Approximate(value, modelError);
     }
 
     /** Words. */

@@ -54,6 +54,15 @@ public final class CaseEvaluator {
         }
     }
 
+    /** Names quantities that the library does not offer, with the reason. */
+    void notOffered(String why, String... wordings) {
+        on(
+                in -> {
+                    throw new NotOffered("not offered: " + why);
+                },
+                wordings);
+    }
+
     /** The wordings known, in their normal form. */
     public Set<String> known() {
         return Set.copyOf(rules.keySet());
@@ -116,12 +125,16 @@ public final class CaseEvaluator {
         }
         double expected;
         double computed;
+        double own = 0;
         try {
             expected = Double.parseDouble(checked.expected());
             if (answer instanceof Answer.Plain plain) {
                 computed = plain.number();
             } else if (answer instanceof Answer.Difference difference) {
                 computed = CaseUnit.difference(checked.unit()).fromSi(difference.si());
+            } else if (answer instanceof Answer.Approximate approximate) {
+                computed = CaseUnit.of(checked.unit()).fromSi(approximate.si());
+                own = CaseUnit.difference(checked.unit()).fromSi(approximate.modelError());
             } else {
                 computed = CaseUnit.of(checked.unit()).fromSi(((Answer.Value) answer).si());
             }
@@ -133,14 +146,14 @@ public final class CaseEvaluator {
         double deviation = computed - expected;
         // A value printed in decimals is itself rounded to double; 4 ulp covers both roundings.
         double slack = allowed == 0 ? 4 * Math.ulp(expected) : 1e-12 * allowed;
-        boolean inside = Math.abs(deviation) <= allowed + slack;
+        boolean inside = Math.abs(deviation) <= allowed + own + slack;
         return new CaseOutcome(
                 checked,
                 inside ? CaseOutcome.Verdict.OK : CaseOutcome.Verdict.OFF,
                 Double.toString(computed),
                 deviation,
-                allowed,
-                "");
+                allowed + own,
+                own == 0 ? "" : "tolerance widened by the model's documented error " + own);
     }
 
     private static CaseOutcome unknown(CheckCase checked, String why) {

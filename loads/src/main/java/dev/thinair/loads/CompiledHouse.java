@@ -4,6 +4,10 @@ import dev.thinair.loads.kernel.HouseModel;
 import dev.thinair.loads.kernel.HouseResponse;
 import dev.thinair.loads.kernel.OutdoorHours;
 import dev.thinair.loads.kernel.SolAir;
+import dev.thinair.loads.kernel.ThermalNetwork;
+import dev.thinair.units.Range;
+import dev.thinair.units.Si;
+import dev.thinair.units.Units;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -11,6 +15,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import javax.measure.Quantity;
+import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
 
 /**
  * A house turned into numbers: transmission data of all layers and the response of every room to
@@ -319,8 +326,7 @@ public final class CompiledHouse {
                                 0,
                                 0,
                                 null,
-                                dev.thinair.units.Si.kelvins(
-                                        o.temperature(), "temperature of the adjacent space"));
+                                Si.kelvins(o.temperature(), "temperature of the adjacent space"));
                 component = Component.FLOORS;
             } else if (adjacency instanceof Adjacency.Space space) {
                 behind = zoneOf.get(space.space());
@@ -678,6 +684,59 @@ public final class CompiledHouse {
      */
     public DesignLoad heatingLoad(HeatingDesignDay day, Setpoint setpoint) {
         return new HouseDay(this, day.outdoorHours(), true).load(setpoint);
+    }
+
+    /**
+     * The house as a network for simulation in time, outdoor air reckoned at 24 C indoors: {@link
+     * #network(Quantity, Quantity)} with cells of {@link ThermalNetwork#DEFAULT_CELL_TIME}.
+     *
+     * @return the network
+     */
+    public HouseNetwork network() {
+        return network(Units.celsius(24), Units.seconds(ThermalNetwork.DEFAULT_CELL_TIME));
+    }
+
+    /**
+     * The house as a network for simulation in time. Its nominal hour for outdoor air is 10 K
+     * warmer outdoors than in, wind 3.4 m/s.
+     *
+     * @param indoor temperature at which outdoor air is reckoned exactly, 0 to 50 C
+     * @param cellTime time for which the Fourier number of a cell is one, 1 s to 1 day: shorter
+     *     cuts layers finer
+     * @return the network
+     * @throws IllegalArgumentException if a value is outside its range
+     */
+    public HouseNetwork network(Quantity<Temperature> indoor, Quantity<Time> cellTime) {
+        double t = Si.kelvins(indoor, "indoor temperature");
+        double cell = Si.seconds(cellTime, "cell time");
+        Range.require("cell time", cell, 1, 86_400, "s");
+        return HouseNetwork.of(this, t, t + 10, 3.4, cell, false);
+    }
+
+    /**
+     * The house as a smaller network in which all conditioned rooms share one air and one radiant
+     * node, outdoor air reckoned at 24 C indoors. For long runs of the house as a whole.
+     *
+     * @return the network
+     */
+    public HouseNetwork blockNetwork() {
+        return blockNetwork(Units.celsius(24), Units.seconds(ThermalNetwork.DEFAULT_CELL_TIME));
+    }
+
+    /**
+     * The house as a smaller network in which all conditioned rooms share one air and one radiant
+     * node.
+     *
+     * @param indoor temperature at which outdoor air is reckoned exactly, 0 to 50 C
+     * @param cellTime time for which the Fourier number of a cell is one, 1 s to 1 day
+     * @return the network
+     * @throws IllegalArgumentException if a value is outside its range
+     */
+    public HouseNetwork blockNetwork(Quantity<Temperature> indoor, Quantity<Time> cellTime) {
+        double t = Si.kelvins(indoor, "indoor temperature");
+        double cell = Si.seconds(cellTime, "cell time");
+        Range.require("cell time", cell, 1, 86_400, "s");
+        return HouseNetwork.of(this, t, t + 10, 3.4, cell, true);
     }
 
     @Override

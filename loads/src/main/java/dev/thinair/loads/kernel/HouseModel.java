@@ -98,6 +98,59 @@ public final class HouseModel {
     }
 
     /**
+     * The same house with zones joined: their air and radiant nodes become one, walls between them
+     * become inner mass.
+     *
+     * @param zoneOf new zone of each zone, 0 to the number of new zones less one, each used
+     * @return the changed model
+     * @throws IllegalArgumentException if the map has gaps or joins a held with a free zone
+     */
+    public HouseModel joined(int[] zoneOf) {
+        if (zoneOf.length != zones) {
+            throw new IllegalArgumentException(
+                    zoneOf.length + " new zones given for " + zones + " zones");
+        }
+        int count = 0;
+        for (int z : zoneOf) {
+            Range.require("new zone", z, 0, zones - 1, "");
+            count = Math.max(count, z + 1);
+        }
+        double[] heat = new double[count];
+        double[] air = new double[count];
+        int[] kind = new int[count];
+        for (int z = 0; z < zones; z++) {
+            heat[zoneOf[z]] += airCapacity[z];
+            air[zoneOf[z]] += airConductance[z];
+            kind[zoneOf[z]] |= held[z] ? 1 : 2;
+        }
+        Builder b = new Builder();
+        for (int z = 0; z < count; z++) {
+            if (kind[z] != 1 && kind[z] != 2) {
+                throw new IllegalArgumentException(
+                        "new zone "
+                                + z
+                                + (kind[z] == 0 ? " is unused" : " joins a held with a free zone"));
+            }
+            b.zone(kind[z] == 1, heat[z], air[z]);
+        }
+        for (int w = 0; w < walls; w++) {
+            int k = construction[w];
+            b.wall(
+                    zoneOf[front[w]],
+                    back[w] >= 0 ? zoneOf[back[w]] : back[w],
+                    area[w],
+                    resistance[k],
+                    capacity[k],
+                    frontConvection[w],
+                    frontRadiation[w],
+                    backConvection[w],
+                    backRadiation[w],
+                    glass[w]);
+        }
+        return b.build();
+    }
+
+    /**
      * Number of zones.
      *
      * @return zones

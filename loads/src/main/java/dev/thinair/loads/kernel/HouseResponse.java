@@ -32,7 +32,7 @@ public final class HouseResponse {
      * Folded cycles that {@link #solve(HouseModel)} uses; the remainder is below 1e-4 of a load's
      * swing.
      */
-    public static final int DEFAULT_CYCLES = 3;
+    public static final int DEFAULT_CYCLES = 1;
 
     private static final int WIDTH = 2 * HourlyInterpolation.HARMONICS;
 
@@ -63,8 +63,8 @@ public final class HouseResponse {
      * Solves a house.
      *
      * @param model the house
-     * @param cycles how many times 24 harmonics beyond the first twelve are computed and folded
-     *     back, 0 to 1000, or {@link #PLAIN}
+     * @param cycles how many times 24 harmonics beyond the first twelve are computed one by one, 0
+     *     to 1000; the rest is gathered in blocks ({@link Tail}). Or {@link #PLAIN}
      * @return its response
      * @throws IllegalArgumentException if cycles is out of range or a free zone is cut off from
      *     everything held
@@ -73,7 +73,6 @@ public final class HouseResponse {
         Range.require("folded cycles", cycles, PLAIN, 1000, "");
         HouseResponse response = new HouseResponse(model);
         Solver solver = new Solver(model);
-        double[] have = new double[HourlyInterpolation.HARMONICS];
         int top = 12 + 24 * Math.max(cycles, 0);
         for (int n = 0; n <= top; n++) {
             int m = HourlyInterpolation.folded(n);
@@ -81,25 +80,106 @@ public final class HouseResponse {
                 continue; // weight zero
             }
             double w = cycles == PLAIN ? 1 : HourlyInterpolation.weight(n);
-            if (m == 12) {
-                w = cycles == PLAIN ? 1 : 2 * w;
-            }
-            have[m] += w;
             solver.factor(n * Transmission.OMEGA_DAY);
-            solver.collect(
-                    response,
-                    m,
-                    w,
-                    m == 12 || m == 0 ? 0 : HourlyInterpolation.conjugated(n) ? -w : w);
+            if (m == 0) {
+                solver.collect(response, m, w, 0);
+            } else if (m == 12) {
+                // lands on itself, conjugated as well
+                solver.collect(response, m, cycles == PLAIN ? w : 2 * w, 0);
+            } else {
+                solver.collect(response, m, w, HourlyInterpolation.conjugated(n) ? -w : w);
+            }
         }
         if (cycles != PLAIN) {
-            // what is cut off: its weight times the real part of the last answer
-            solver.factor(24 * (Math.max(cycles, 0) + 1) * Transmission.OMEGA_DAY);
-            for (int m = 1; m <= 12; m++) {
-                solver.collect(response, m, 1 - have[m], 0);
+            Tail tail = Tail.beyond(cycles);
+            for (int b = 0; b < tail.blocks(); b++) {
+                solver.factor(tail.harmonic(b) * Transmission.OMEGA_DAY);
+                for (int m = 1; m <= 12; m++) {
+                    solver.collect(response, m, tail.real(b, m), tail.imaginary(b, m));
+                }
             }
         }
         return response;
+    }
+
+    /**
+     * The harmonics beyond those computed one by one, in blocks of cycles that double: each block's
+     * weights are summed exactly and the transfer is taken at one harmonic, so placed that a
+     * transfer falling with the root of frequency, as that of a thick layer does, comes out right.
+     */
+    private static final class Tail {
+        private static final int FAR = 1 << 14;
+        private static final Tail USUAL = new Tail(DEFAULT_CYCLES);
+        private final double[] harmonic;
+        private final double[] real; // [block * 13 + m]
+        private final double[] imaginary;
+
+        private Tail(int cycles) {
+            int count = 0;
+            for (int from = cycles + 1; from < FAR; from = 2 * from) {
+                count++;
+            }
+            count = Math.min(count, 5);
+            harmonic = new double[count];
+            real = new double[13 * count];
+            imaginary = new double[13 * count];
+            double[] all = new double[13];
+            for (int n = 1; n <= 12 + 24 * cycles; n++) {
+                int m = HourlyInterpolation.folded(n);
+                all[m] += (m == 12 ? 2 : 1) * HourlyInterpolation.weight(n);
+            }
+            int from = cycles + 1;
+            for (int b = 0; b < count; b++) {
+                int to = b == count - 1 ? FAR : 2 * from;
+                double sum = 0;
+                double rootSum = 0;
+                for (int j = from; j < to; j++) {
+                    double w = 1.0 / ((double) j * j);
+                    sum += w;
+                    rootSum += w / Math.sqrt(j);
+                    for (int m = 1; m <= 12; m++) {
+                        double up = HourlyInterpolation.weight(24 * j + m);
+                        if (m == 12) {
+                            real[13 * b + m] += 2 * up;
+                        } else {
+                            double down = HourlyInterpolation.weight(24 * j - m);
+                            real[13 * b + m] += up + down;
+                            imaginary[13 * b + m] += up - down;
+                        }
+                    }
+                }
+                double ratio = sum / rootSum;
+                harmonic[b] = 24 * ratio * ratio;
+                for (int m = 1; m <= 12; m++) {
+                    all[m] += real[13 * b + m];
+                }
+                from = to;
+            }
+            for (int m = 1; m <= 12; m++) {
+                // weights sum to one: what lies beyond FAR goes to the last block
+                real[13 * (count - 1) + m] += 1 - all[m];
+            }
+        }
+
+        static Tail beyond(int cycles) {
+            return cycles == DEFAULT_CYCLES ? USUAL : new Tail(cycles);
+        }
+
+        int blocks() {
+            return harmonic.length;
+        }
+
+        double harmonic(int block) {
+            return harmonic[block];
+        }
+
+        double real(int block, int m) {
+            return real[13 * block + m];
+        }
+
+        double imaginary(int block, int m) {
+            return imaginary[13 * block + m];
+        }
     }
 
     /**

@@ -5,6 +5,7 @@ import dev.thinair.units.Density;
 import dev.thinair.units.MassFlow;
 import dev.thinair.units.Units;
 import dev.thinair.units.VolumeFlow;
+import dev.thinair.working.Working;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -35,6 +36,7 @@ public final class Airflow {
     final Map<String, Double> pressures;
     final Map<Place, Double> supplyLeak;
     final Map<Place, Double> returnLeak;
+    final Map<String, Map<Place, Double>> returnLeakByNode;
     final List<VelocityAdvice> advice;
 
     Airflow(
@@ -53,6 +55,7 @@ public final class Airflow {
             Map<String, Double> pressures,
             Map<Place, Double> supplyLeak,
             Map<Place, Double> returnLeak,
+            Map<String, Map<Place, Double>> returnLeakByNode,
             List<VelocityAdvice> advice) {
         this.density = density;
         this.viscosity = viscosity;
@@ -69,6 +72,7 @@ public final class Airflow {
         this.pressures = pressures;
         this.supplyLeak = supplyLeak;
         this.returnLeak = returnLeak;
+        this.returnLeakByNode = returnLeakByNode;
         this.advice = advice;
     }
 
@@ -344,6 +348,15 @@ public final class Airflow {
      */
     public int steps() {
         return steps;
+    }
+
+    /**
+     * The balance behind the operating point, step by step.
+     *
+     * @return working whose result is the standard flow
+     */
+    public Working working() {
+        return DuctWorkings.operatingPoint(this);
     }
 
     private static Quantity<VolumeFlow> volume(double q) {

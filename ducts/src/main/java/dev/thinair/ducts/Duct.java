@@ -94,7 +94,7 @@ public final class Duct {
     /**
      * The same duct with a further loss coefficient on its own velocity pressure.
      *
-     * @param coefficient C, in [-1, 1000]
+     * @param coefficient C, in [-1, 100000]
      * @return changed copy
      * @throws IllegalArgumentException if the coefficient is out of range
      */
@@ -253,6 +253,11 @@ public final class Duct {
         return compression > 0
                 ? FlexibleDuct.pressureDropCorrection(compression, shape.hydraulicDiameterSi())
                 : 1;
+    }
+
+    /** The factor of compression at another diameter. */
+    double frictionMultiplierAt(double diameter) {
+        return compression > 0 ? FlexibleDuct.pressureDropCorrection(compression, diameter) : 1;
     }
 
     /**

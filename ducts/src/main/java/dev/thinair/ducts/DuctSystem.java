@@ -3,6 +3,7 @@ package dev.thinair.ducts;
 import dev.thinair.ducts.kernel.BlowerCurve;
 import dev.thinair.ducts.kernel.Network;
 import dev.thinair.ducts.kernel.StandardAir;
+import dev.thinair.psychro.MoistAir;
 import dev.thinair.units.Density;
 import dev.thinair.units.DynamicViscosity;
 import dev.thinair.units.Range;
@@ -325,6 +326,20 @@ public final class DuctSystem {
     }
 
     /**
+     * Finds the operating point for air in a given state.
+     *
+     * @param air state of the air in the ducts; its density and viscosity count
+     * @return flows and pressures
+     * @throws IllegalArgumentException if the air is null
+     * @throws IllegalStateException if the blower would have to run outside its table; the message
+     *     says which end was passed
+     */
+    public Airflow solve(MoistAir air) {
+        requireGiven(air, "air");
+        return solve(air.density(), air.viscosity());
+    }
+
+    /**
      * Finds the operating point from SI numbers.
      *
      * @param density air density, kg/m3
@@ -498,11 +513,18 @@ public final class DuctSystem {
         }
         Map<Place, Double> supplyLeak = new EnumMap<>(Place.class);
         Map<Place, Double> returnLeak = new EnumMap<>(Place.class);
+        Map<String, Map<Place, Double>> returnLeakByNode = new LinkedHashMap<>();
         for (int k = 0; k < description.leaks.size(); k++) {
             Leak l = description.leaks.get(k);
             double q = w.flow(leakBranch[k]);
-            (supplyNodes.contains(l.node) ? supplyLeak : returnLeak)
-                    .merge(l.leak.place(), q, Double::sum);
+            if (supplyNodes.contains(l.node)) {
+                supplyLeak.merge(l.leak.place(), q, Double::sum);
+            } else {
+                returnLeak.merge(l.leak.place(), q, Double::sum);
+                returnLeakByNode
+                        .computeIfAbsent(l.node, n -> new EnumMap<>(Place.class))
+                        .merge(l.leak.place(), q, Double::sum);
+            }
         }
         return new Airflow(
                 density,
@@ -520,6 +542,7 @@ public final class DuctSystem {
                 pressures,
                 supplyLeak,
                 returnLeak,
+                returnLeakByNode,
                 Collections.unmodifiableList(advice));
     }
 
@@ -822,6 +845,10 @@ public final class DuctSystem {
         if (value == null) {
             throw new IllegalArgumentException(what + " is null");
         }
+    }
+
+    Map<String, TransferPath> transfers() {
+        return description.transfers;
     }
 
     List<Run> runs() {

@@ -42,7 +42,7 @@ public final class Fitting {
      * @throws IllegalArgumentException if the name is blank or the coefficient out of range
      */
     public static Fitting ofCoefficient(String name, double coefficient, String source) {
-        Range.require("loss coefficient of " + name, coefficient, -1, 1_000, "");
+        Range.require("loss coefficient of " + name, coefficient, -1, 100_000, "");
         return new Fitting(name, coefficient, 0, source);
     }
 

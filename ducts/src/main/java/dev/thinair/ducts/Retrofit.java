@@ -2,6 +2,7 @@ package dev.thinair.ducts;
 
 import dev.thinair.ducts.kernel.Network;
 import dev.thinair.ducts.kernel.StandardAir;
+import dev.thinair.psychro.MoistAir;
 import dev.thinair.units.Range;
 import dev.thinair.units.Si;
 import dev.thinair.units.VolumeFlow;
@@ -409,6 +410,22 @@ public final class Retrofit {
             Range.requireAbove("target airflow", q, 0, "m3/s");
             this.system = system;
             this.target = q;
+        }
+
+        /**
+         * Searches with air in a given state.
+         *
+         * @param state state of the air in the ducts
+         * @return this
+         * @throws IllegalArgumentException if the state is null
+         */
+        public Builder air(MoistAir state) {
+            if (state == null) {
+                throw new IllegalArgumentException("air is null");
+            }
+            return air(
+                    Si.kilogramsPerCubicMetre(state.density(), "air density"),
+                    Si.pascalSeconds(state.viscosity(), "dynamic viscosity"));
         }
 
         /**

@@ -1,5 +1,7 @@
 package dev.thinair.ducts.kernel;
 
+import dev.thinair.altitude.kernel.AirDensity;
+
 /** The air that rating tables are written for. */
 public final class StandardAir {
 
@@ -8,7 +10,7 @@ public final class StandardAir {
      * is the mass flow over this density. Source: ASHRAE Handbook - Fundamentals, chapter Duct
      * Design.
      */
-    public static final double DENSITY = 0.075 * 0.45359237 / (0.3048 * 0.3048 * 0.3048);
+    public static final double DENSITY = AirDensity.STANDARD_INCH_POUND;
 
     /**
      * Dynamic viscosity of dry air at 21 C, Pa s. It hardly changes with elevation; kinematic

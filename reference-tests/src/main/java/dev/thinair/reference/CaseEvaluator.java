@@ -7,7 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apache.commons.math3.exception.MathIllegalArgumentException;
 
 /**
@@ -29,7 +33,14 @@ public final class CaseEvaluator {
         }
     }
 
+    /** Computes one of a family of quantities whose wording holds a number or a name. */
+    @FunctionalInterface
+    public interface FamilyRule extends BiFunction<CaseInputs, Matcher, Answer> {}
+
+    private record Family(Pattern wording, FamilyRule rule) {}
+
     private final Map<String, Rule> rules = new LinkedHashMap<>();
+    private final List<Family> families = new ArrayList<>();
 
     private CaseEvaluator() {}
 
@@ -38,6 +49,9 @@ public final class CaseEvaluator {
         CaseEvaluator evaluator = new CaseEvaluator();
         PsychroCases.register(evaluator);
         AltitudeCases.register(evaluator);
+        LoadCases.register(evaluator);
+        DuctCases.register(evaluator);
+        CyclingCases.register(evaluator);
         return evaluator;
     }
 
@@ -54,6 +68,28 @@ public final class CaseEvaluator {
         }
     }
 
+    /**
+     * Adds a family of quantities: all wordings that a regular expression matches whole. It is
+     * applied to the wording in lower case as {@link #normal} leaves it; exact wordings go first.
+     */
+    void onEach(String wording, FamilyRule rule) {
+        families.add(new Family(Pattern.compile(wording), rule));
+    }
+
+    private Rule rule(String wording) {
+        Rule exact = rules.get(wording);
+        if (exact != null) {
+            return exact;
+        }
+        for (Family family : families) {
+            Matcher matcher = family.wording().matcher(wording);
+            if (matcher.matches()) {
+                return in -> family.rule().apply(in, matcher);
+            }
+        }
+        return null;
+    }
+
     /** Names quantities that the library does not offer, with the reason. */
     void notOffered(String why, String... wordings) {
         on(
@@ -63,14 +99,16 @@ public final class CaseEvaluator {
                 wordings);
     }
 
-    /** The wordings known, in their normal form. */
+    /** The wordings known in their normal form, and the expressions of families, sorted. */
     public Set<String> known() {
-        return Set.copyOf(rules.keySet());
+        Set<String> all = new TreeSet<>(rules.keySet());
+        families.forEach(family -> all.add(family.wording().pattern()));
+        return all;
     }
 
     /** Evaluates one case; never throws for what a case may hold. */
     public CaseOutcome evaluate(CheckCase checked) {
-        Rule rule = rules.get(normal(checked.quantity()));
+        Rule rule = rule(normal(checked.quantity()));
         if (rule == null) {
             return unknown(checked, "quantity not known; nearest known: " + nearest(checked));
         }

@@ -13,9 +13,11 @@ public final class CaseInputs {
                     "([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)(.*)", Pattern.DOTALL);
 
     private final Map<String, String> byName = new LinkedHashMap<>();
+    private final String raw;
 
     /** Splits {@code name=value unit; name=value unit}; parts without a sign are remarks. */
     public CaseInputs(String inputs) {
+        raw = inputs;
         for (String part : inputs.split(";")) {
             int sign = part.indexOf('=');
             if (sign < 0) {
@@ -24,6 +26,11 @@ public final class CaseInputs {
                 byName.put(part.substring(0, sign).strip(), part.substring(sign + 1).strip());
             }
         }
+    }
+
+    /** All inputs as they were written. */
+    public String raw() {
+        return raw;
     }
 
     /** Whether an input of this name, or a remark of these words, is given. */

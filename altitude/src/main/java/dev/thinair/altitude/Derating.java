@@ -408,7 +408,7 @@ public final class Derating {
      * surface temperature <var>r</var> <var>E</var>'/<var>E</var>.
      *
      * @param ratio density ratio, site over sea level
-     * @param contactFactor one minus the coil's bypass factor at sea level, in (0, 1)
+     * @param contactFactor one minus the coil's bypass factor at sea level, in (0, 1]
      * @param exponent of the air-side coefficient on mass velocity, in [0, 1]; about 0.6 for plain
      *     fins ({@link ExchangerDerating#PLAIN_FIN_EXPONENT})
      * @return the answer
@@ -464,7 +464,7 @@ public final class Derating {
      *
      * @param ratio density ratio of <em>outdoor</em> air, site over sea level at the same
      *     temperature
-     * @param contactFactor effectiveness of the condenser's air side at sea level, in (0, 1)
+     * @param contactFactor effectiveness of the condenser's air side at sea level, in (0, 1]
      * @param exponent of the air-side coefficient on mass velocity, in [0, 1]; about 0.6 for plain
      *     fins
      * @return the answer

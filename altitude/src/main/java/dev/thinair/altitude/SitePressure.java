@@ -41,7 +41,12 @@ public final class SitePressure {
     /** Altimeter setting in Pa, where the origin is one. */
     private final double setting;
 
-    private SitePressure(Origin origin, double pascals, double elevation, double setting) {
+    /** What the caller gave, in the caller's unit, for printing first. */
+    private final Quantity<?> given;
+
+    private SitePressure(
+            Origin origin, double pascals, double elevation, double setting, Quantity<?> given) {
+        this.given = given;
         this.origin = origin;
         this.pascals = pascals;
         this.elevation = elevation;
@@ -59,7 +64,11 @@ public final class SitePressure {
     public static SitePressure standardAt(Quantity<Length> elevation) {
         double h = Si.metres(elevation, "elevation");
         return new SitePressure(
-                Origin.STANDARD, StandardAtmosphere.troposphericPressure(h), h, Double.NaN);
+                Origin.STANDARD,
+                StandardAtmosphere.troposphericPressure(h),
+                h,
+                Double.NaN,
+                elevation);
     }
 
     /**
@@ -73,7 +82,7 @@ public final class SitePressure {
     public static SitePressure handbookAt(Quantity<Length> elevation) {
         double h = Si.metres(elevation, "elevation");
         return new SitePressure(
-                Origin.HANDBOOK, StandardAtmosphere.handbookPressure(h), h, Double.NaN);
+                Origin.HANDBOOK, StandardAtmosphere.handbookPressure(h), h, Double.NaN, elevation);
     }
 
     /**
@@ -87,7 +96,7 @@ public final class SitePressure {
     public static SitePressure ofStation(Quantity<Pressure> stationPressure) {
         double p = Si.pascals(stationPressure, "station pressure");
         Range.require("station pressure", p, 20_000, 120_000, "Pa");
-        return new SitePressure(Origin.STATION, p, Double.NaN, Double.NaN);
+        return new SitePressure(Origin.STATION, p, Double.NaN, Double.NaN, stationPressure);
     }
 
     /**
@@ -103,7 +112,8 @@ public final class SitePressure {
             Quantity<Pressure> altimeterSetting, Quantity<Length> elevation) {
         double a = Si.pascals(altimeterSetting, "altimeter setting");
         double z = Si.metres(elevation, "station elevation");
-        return new SitePressure(Origin.ALTIMETER, StandardAtmosphere.stationPressure(a, z), z, a);
+        return new SitePressure(
+                Origin.ALTIMETER, StandardAtmosphere.stationPressure(a, z), z, a, altimeterSetting);
     }
 
     /**
@@ -214,15 +224,13 @@ public final class SitePressure {
 
     @Override
     public String toString() {
-        return "site pressure "
-                + QuantityText.formatBoth(Units.kilopascals(pascals / 1000), 5)
-                + switch (origin) {
-                    case STANDARD, HANDBOOK ->
-                            ", standard at " + QuantityText.formatBoth(Units.metres(elevation), 4);
-                    case STATION -> ", station reading";
-                    case ALTIMETER ->
-                            ", from an altimeter setting of "
-                                    + QuantityText.format(Units.hectopascals(setting / 100), 5);
-                };
+        String shown = QuantityText.formatBoth(given, 5);
+        String kilopascals = QuantityText.formatBoth(Units.kilopascals(pascals / 1000), 5);
+        return switch (origin) {
+            case STANDARD, HANDBOOK -> "site pressure " + kilopascals + ", standard at " + shown;
+            case STATION -> "site pressure " + shown + ", station reading";
+            case ALTIMETER ->
+                    "site pressure " + kilopascals + ", from an altimeter setting of " + shown;
+        };
     }
 }

@@ -29,15 +29,14 @@ public final class ExchangerDerating {
     /**
      * Contact factor at another air mass flow: 1 - (1 - <var>E</var>)<sup>m^(n-1)</sup>.
      *
-     * @param contactFactor contact factor (1 - bypass factor) at sea level, in (0, 1)
+     * @param contactFactor contact factor (1 - bypass factor) at sea level, in (0, 1]
      * @param massRatio mass flow over that at sea level, in (0, 10]
      * @param exponent n of the air-side coefficient, in [0, 1]
      * @return contact factor at the site
      * @throws IllegalArgumentException if an argument is NaN or outside its range
      */
     public static double contactFactor(double contactFactor, double massRatio, double exponent) {
-        Range.require(
-                "contact factor", contactFactor, Double.MIN_NORMAL, 1 - Math.ulp(0.5), "(ratio)");
+        Range.require("contact factor", contactFactor, Double.MIN_NORMAL, 1, "(ratio)");
         Range.require("mass flow ratio", massRatio, Double.MIN_NORMAL, 10, "(ratio)");
         Range.require("exponent of the air-side coefficient", exponent, 0, 1, "(number)");
         return -Math.expm1(Math.pow(massRatio, exponent - 1.0) * Math.log1p(-contactFactor));
@@ -48,7 +47,7 @@ public final class ExchangerDerating {
      * coil this is the sensible heat at an unchanged surface temperature; for a condenser the heat
      * it rejects at an unchanged condensing temperature.
      *
-     * @param contactFactor contact factor at sea level, in (0, 1)
+     * @param contactFactor contact factor at sea level, in (0, 1]
      * @param massRatio mass flow over that at sea level, in (0, 10]
      * @param exponent n of the air-side coefficient, in [0, 1]
      * @return heat over that at sea level
@@ -64,7 +63,7 @@ public final class ExchangerDerating {
      * {@link #heatAtSameSurface}. A condenser that rejects its heat into thin air condenses that
      * much further above the outdoor temperature.
      *
-     * @param contactFactor contact factor at sea level, in (0, 1)
+     * @param contactFactor contact factor at sea level, in (0, 1]
      * @param massRatio mass flow over that at sea level, in (0, 10]
      * @param exponent n of the air-side coefficient, in [0, 1]
      * @return temperature difference over that at sea level

@@ -129,7 +129,7 @@ public final class CaseEvaluator {
             answer = rule.apply(new CaseInputs(checked.inputs()));
         } catch (NotOffered e) {
             return unknown(checked, e.getMessage());
-        } catch (IllegalArgumentException | IllegalStateException | ArithmeticException e) {
+        } catch (RuntimeException e) {
             if (isMissingInput(e)) {
                 return unknown(checked, e.getMessage());
             }
@@ -182,8 +182,7 @@ public final class CaseEvaluator {
             return unknown(checked, e.getMessage());
         }
         double deviation = computed - expected;
-        // A value printed in decimals is itself rounded to double; 4 ulp covers both roundings.
-        double slack = allowed == 0 ? 4 * Math.ulp(expected) : 1e-12 * allowed;
+        double slack = allowed == 0 ? rounding(checked, expected) : 1e-12 * allowed;
         boolean inside = Math.abs(deviation) <= allowed + own + slack;
         return new CaseOutcome(
                 checked,
@@ -192,6 +191,12 @@ public final class CaseEvaluator {
                 deviation,
                 allowed + own,
                 own == 0 ? "" : "tolerance widened by the model's documented error " + own);
+    }
+
+    /** What the value's own rounding and that of its unit's conversion come to: 4 ulp of each. */
+    private static double rounding(CheckCase checked, double expected) {
+        CaseUnit unit = CaseUnit.of(checked.unit());
+        return 4 * Math.max(Math.ulp(expected), Math.ulp(unit.toSi(expected)) / unit.scale());
     }
 
     private static CaseOutcome unknown(CheckCase checked, String why) {

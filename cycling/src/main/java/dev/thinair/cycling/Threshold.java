@@ -59,6 +59,6 @@ public record Threshold(String name, double value, String unit, String source) {
      */
     @Override
     public String toString() {
-        return String.format(Locale.ROOT, "%s %.4g %s (%s)", name, value, unit, source);
+        return String.format(Locale.ROOT, "%s %.6g %s (%s)", name, value, unit, source);
     }
 }

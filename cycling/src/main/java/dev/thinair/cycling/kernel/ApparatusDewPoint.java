@@ -69,12 +69,13 @@ public final class ApparatusDewPoint {
             double sensibleHeatRatio,
             double[] out) {
         checkAir(dryBulb, humidityRatio, pressure, dryAirMassFlow, capacity);
-        Range.require(
-                "sensible heat ratio",
-                sensibleHeatRatio,
-                Double.MIN_NORMAL,
-                Math.nextDown(1.0),
-                "1");
+        if (!(sensibleHeatRatio > 0 && sensibleHeatRatio < 1)) {
+            throw new IllegalArgumentException(
+                    "sensible heat ratio is "
+                            + sensibleHeatRatio
+                            + ", but must lie in ]0.0, 1.0[: a dry coil does not fix the apparatus"
+                            + " dew point");
+        }
         double h1 = IdealMoistAir.enthalpy(dryBulb, humidityRatio);
         double drop = capacity / dryAirMassFlow;
         double h2 = h1 - drop;

@@ -16,6 +16,13 @@ public final class PartLoad {
 
     private PartLoad() {}
 
+    private static void requireBelowOne(String name, double value) {
+        if (!(value >= 0 && value < 1)) {
+            throw new IllegalArgumentException(
+                    name + " is " + value + ", but must lie in [0.0, 1.0[");
+        }
+    }
+
     /**
      * Part-load factor by the standard, <code>PLF = 1 - Cd (1 - CLF)</code>.
      *
@@ -66,7 +73,7 @@ public final class PartLoad {
             double cyclicEfficiency, double steadyEfficiency, double loadFactor) {
         Range.requireAbove("cyclic efficiency", cyclicEfficiency, 0, "W/W");
         Range.requireAbove("steady efficiency", steadyEfficiency, 0, "W/W");
-        Range.require("cyclic load factor", loadFactor, 0, Math.nextDown(1.0), "1");
+        requireBelowOne("cyclic load factor", loadFactor);
         return Math.max(0, (1 - cyclicEfficiency / steadyEfficiency) / (1 - loadFactor));
     }
 
@@ -114,7 +121,7 @@ public final class PartLoad {
      */
     public static double onTime(double maximumRate, double runTimeFraction) {
         Range.requireAbove("maximum cycle rate", maximumRate, 0, "1/h");
-        Range.require("run-time fraction", runTimeFraction, 0, Math.nextDown(1.0), "1");
+        requireBelowOne("run-time fraction", runTimeFraction);
         return SECONDS_PER_HOUR / (4 * maximumRate * (1 - runTimeFraction));
     }
 
@@ -128,7 +135,8 @@ public final class PartLoad {
      */
     public static double offTime(double maximumRate, double runTimeFraction) {
         Range.requireAbove("maximum cycle rate", maximumRate, 0, "1/h");
-        Range.require("run-time fraction", runTimeFraction, Double.MIN_NORMAL, 1, "1");
+        Range.requireAbove("run-time fraction", runTimeFraction, 0, "1");
+        Range.require("run-time fraction", runTimeFraction, 0, 1, "1");
         return SECONDS_PER_HOUR / (4 * maximumRate * runTimeFraction);
     }
 
@@ -290,7 +298,8 @@ public final class PartLoad {
     public static double oversizedEnergyRatio(
             double sizeRatio, double loadFraction, double timeConstant, double maximumRate) {
         Range.requireAbove("capacity over design load", sizeRatio, 0, "1");
-        Range.require("load over design load", loadFraction, Double.MIN_NORMAL, 1, "1");
+        Range.requireAbove("load over design load", loadFraction, 0, "1");
+        Range.require("load over design load", loadFraction, 0, 1, "1");
         return implicitPartLoadFactor(timeConstant, maximumRate, loadFraction)
                 / implicitPartLoadFactor(timeConstant, maximumRate, loadFraction / sizeRatio);
     }

@@ -307,12 +307,16 @@ public final class SeasonalRatings {
         positive("87 degF, intermediate speed", intermediate87, intermediatePower87);
         double low87 = line(F87, F67, low67, F82, low82);
         double full87 = line(F87, F82, full82, F95, full95);
-        Range.require(
-                "intermediate capacity at 87 degF",
-                intermediate87,
-                Math.nextUp(low87),
-                Math.nextDown(full87),
-                "W");
+        if (!(intermediate87 > low87 && intermediate87 < full87)) {
+            throw new IllegalArgumentException(
+                    "intermediate capacity at 87 degF is "
+                            + intermediate87
+                            + " W, but must lie in ]"
+                            + low87
+                            + ", "
+                            + full87
+                            + "[ W");
+        }
         double capacitySlope =
                 between(
                         intermediate87,

@@ -516,7 +516,7 @@ public final class UnitModel {
      * Steady state at the given conditions.
      *
      * @param enteringDryBulb dry bulb of the air entering the coil, K, in [278.15, 328.15]
-     * @param enteringHumidityRatio humidity ratio of that air, kg/kg, in [0, 0.05] and not above
+     * @param enteringHumidityRatio humidity ratio of that air, kg/kg, in [0, 0.08] and not above
      *     saturation
      * @param dryAirMassFlow dry-air mass flow over the coil, kg/s, 0.05 to 5 times the rated one
      * @param outdoorDryBulb dry bulb of the outdoor air, K, in [253.15, 333.15]
@@ -538,7 +538,7 @@ public final class UnitModel {
             double stage,
             double[] out) {
         Range.require("entering dry bulb", enteringDryBulb, 278.15, 328.15, "K");
-        Range.require("entering humidity ratio", enteringHumidityRatio, 0, 0.05, "kg/kg");
+        Range.require("entering humidity ratio", enteringHumidityRatio, 0, 0.08, "kg/kg");
         Range.require(
                 "dry-air mass flow",
                 dryAirMassFlow,

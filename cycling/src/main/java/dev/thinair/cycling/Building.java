@@ -2,6 +2,7 @@ package dev.thinair.cycling;
 
 import dev.thinair.cycling.kernel.HouseDrive;
 import dev.thinair.cycling.kernel.ModalHouse;
+import dev.thinair.loads.HourlyWeather;
 import java.util.List;
 
 /** What an installed system needs to know of its house: the border to the loads module. */
@@ -22,8 +23,11 @@ interface Building {
     /** Pressure of the site, Pa. */
     double pressure();
 
-    /** What acts on the house on the design day, infiltration taken at an indoor temperature. */
-    HouseDrive designDay(double indoor, double moistureCapacity);
+    /** What acts on the house on the design day. */
+    HouseDrive designDay(double moistureCapacity);
+
+    /** What acts on the house in a series of weather. */
+    HouseDrive season(HourlyWeather weather, double moistureCapacity);
 
     /** Outdoor dry bulb of the design day at an hour, K. */
     double outdoorDryBulb(int hour);

@@ -9,6 +9,9 @@ import dev.thinair.cycling.kernel.UnitResponse;
 import dev.thinair.ducts.Airflow;
 import dev.thinair.ducts.DuctSystem;
 import dev.thinair.ducts.RunFlow;
+import dev.thinair.loads.CompiledHouse;
+import dev.thinair.loads.CoolingDesignDay;
+import dev.thinair.loads.HourlyWeather;
 import dev.thinair.psychro.kernel.IdealMoistAir;
 import dev.thinair.psychro.kernel.Transport;
 import dev.thinair.units.FlowPerCapacity;
@@ -352,7 +355,7 @@ public final class InstalledSystem {
         Thermostat set = parts.thermostat.withSetpoint(setpoint);
         double t = set.setpointKelvin();
         double p = building.pressure();
-        HouseDrive drive = building.designDay(t, moistureCapacity());
+        HouseDrive drive = building.designDay(moistureCapacity());
         double start =
                 Math.min(
                         building.outdoorHumidityRatio(0),
@@ -381,6 +384,66 @@ public final class InstalledSystem {
                 humidity,
                 building.sensibleLoad(t),
                 parts.tariff.costOfDay(kilowattHours));
+    }
+
+    /**
+     * A season: every hour of a series of weather, at the thermostat's setpoint. Begins with the
+     * house held at the setpoint in the mean of the first day.
+     *
+     * @param weather hourly weather of the site; a year of 8760 hours is billed by the tariff's
+     *     months, any other length by its mean day
+     * @return the run
+     * @throws IllegalArgumentException if the weather is missing
+     * @throws ArithmeticException if the unit has no balance somewhere on the way
+     */
+    public SeasonRun runSeason(HourlyWeather weather) {
+        requireGiven(weather, "weather");
+        double t = parts.thermostat.setpointKelvin();
+        double p = building.pressure();
+        HouseDrive drive = building.season(weather, moistureCapacity());
+        CycleControl control = control(parts.thermostat);
+        ThermostatEngine engine = engine();
+        double start =
+                Math.min(
+                        Si.humidityRatio(weather.humidityRatio(0), "outdoor humidity ratio"),
+                        IdealMoistAir.humidityRatioFromRelativeHumidity(t, RETURN_HUMIDITY, p));
+        RunRecord record =
+                engine.run(
+                        drive,
+                        control,
+                        response(),
+                        engine.heldAtSetpoint(drive, control),
+                        start,
+                        0);
+        return new SeasonRun(record, bill(record));
+    }
+
+    private Bill bill(RunRecord record) {
+        int n = record.count();
+        double[] kilowattHours = new double[n];
+        for (int h = 0; h < n; h++) {
+            kilowattHours[h] = record.electricity(h) / 3.6e6;
+        }
+        if (n == 8759 || n == 8760) {
+            // The year's marks bound 8759 hours: the last one is taken like the one before.
+            double[] year = java.util.Arrays.copyOf(kilowattHours, 8760);
+            year[8759] = year[n - 1];
+            return parts.tariff.costOfYear(year);
+        }
+        double[] meanDay = new double[24];
+        for (int h = 0; h < n; h++) {
+            meanDay[h % 24] += kilowattHours[h];
+        }
+        double days = n / 24.0;
+        for (int h = 0; h < 24; h++) {
+            meanDay[h] /= days;
+        }
+        Bill one = parts.tariff.costOfDay(meanDay);
+        return new Bill(
+                days * one.energyCharge(),
+                days * one.demandCharge(),
+                days * one.fixedCharge(),
+                one.currency());
     }
 
     ThermostatEngine engine() {
@@ -432,7 +495,7 @@ public final class InstalledSystem {
                 set.minimumOffSeconds(),
                 unit.startUpSeconds(),
                 300,
-                3600,
+                900,
                 unit.offCycleWatts() + (fan ? airflow.watts() : 0),
                 fan ? airflow.watts() : 0,
                 unit.moistureHoldingSeconds(),
@@ -598,6 +661,9 @@ public final class InstalledSystem {
     public static final class Builder {
 
         private Building building;
+        private CompiledHouse house;
+        private CoolingDesignDay designDay;
+        private double contents = 8;
         private DuctSystem ducts;
         private CoolingUnit unit;
         private Thermostat thermostat;
@@ -611,6 +677,43 @@ public final class InstalledSystem {
 
         Builder building(Building b) {
             building = b;
+            return this;
+        }
+
+        /**
+         * The house on its site.
+         *
+         * @param value the compiled house
+         * @return this builder
+         */
+        public Builder house(CompiledHouse value) {
+            house = value;
+            return this;
+        }
+
+        /**
+         * The design day of the cooling season.
+         *
+         * @param value the day, at the house's site
+         * @return this builder
+         */
+        public Builder designDay(CoolingDesignDay value) {
+            designDay = value;
+            return this;
+        }
+
+        /**
+         * How many times the heat capacity of the rooms' air moves with it: furniture, and the
+         * inner millimetres of everything. The default is 8 (common practice, no source; values of
+         * 3 to 15 are in use). It decides how often a thermostat switches.
+         *
+         * @param times multiple of the air's heat capacity, in [1, 50]
+         * @return this builder
+         * @throws IllegalArgumentException if out of range
+         */
+        public Builder contents(double times) {
+            Range.require("contents", times, 1, 50, "times the air's heat capacity");
+            contents = times;
             return this;
         }
 
@@ -716,21 +819,26 @@ public final class InstalledSystem {
          * @throws IllegalStateException if the blower would have to run outside its table
          */
         public InstalledSystem build() {
-            requireGiven(building, "house");
+            if (building == null) {
+                requireGiven(house, "house");
+                requireGiven(designDay, "design day");
+            }
             requireGiven(ducts, "ducts");
             requireGiven(unit, "unit");
             requireGiven(thermostat, "thermostat");
             requireGiven(tariff, "tariff");
             requireGiven(limits, "limits");
-            if (thermostatRoom != null && !building.rooms().contains(thermostatRoom)) {
+            Building where =
+                    building == null ? new HouseOnSite(house, designDay, contents) : building;
+            if (thermostatRoom != null && !where.rooms().contains(thermostatRoom)) {
                 throw new IllegalArgumentException(
                         "thermostat is in room \""
                                 + thermostatRoom
                                 + "\", which the house does not have; known are "
-                                + building.rooms());
+                                + where.rooms());
             }
             return new InstalledSystem(
-                    building,
+                    where,
                     new Parts(
                             ducts,
                             unit,

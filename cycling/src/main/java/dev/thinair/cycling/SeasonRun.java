@@ -11,13 +11,11 @@ import javax.measure.quantity.Time;
 public final class SeasonRun {
 
     private final RunRecord record;
-    private final double cost;
-    private final String currency;
+    private final Bill bill;
 
-    SeasonRun(RunRecord record, double cost, String currency) {
+    SeasonRun(RunRecord record, Bill bill) {
         this.record = record;
-        this.cost = cost;
-        this.currency = currency;
+        this.bill = bill;
     }
 
     /**
@@ -108,7 +106,16 @@ public final class SeasonRun {
      * @return money, in {@link #currency()}
      */
     public double cost() {
-        return cost;
+        return bill.total();
+    }
+
+    /**
+     * The bill in its parts.
+     *
+     * @return the bill
+     */
+    public Bill bill() {
+        return bill;
     }
 
     /**
@@ -117,7 +124,7 @@ public final class SeasonRun {
      * @return the tariff's text
      */
     public String currency() {
-        return currency;
+        return bill.currency();
     }
 
     /**

@@ -84,7 +84,7 @@ public record CycleControl(
 
     /**
      * A plain single-stage thermostat: no minimum off time, no start-up transient, nothing used
-     * while off, capacity refreshed at each switch and each interval.
+     * while off, capacity refreshed at each switch and each quarter of an hour.
      *
      * @param setpoint setpoint, K
      * @param differential distance between switching on and off, K
@@ -101,7 +101,7 @@ public record CycleControl(
                 0,
                 0,
                 300,
-                86_400,
+                900,
                 0,
                 0,
                 0,

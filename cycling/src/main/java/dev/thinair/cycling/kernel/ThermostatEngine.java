@@ -44,6 +44,8 @@ public final class ThermostatEngine {
     private static final int TAIL_LEVEL = 5;
     private static final double NEGLIGIBLE =
             1e-13; // K, amplitude of a mode that is left out of a search
+    private static final double RETURN_MISS = 0.02; // K, from which a look-up is put right
+    private static final double OUTDOOR_MISS = 0.1; // K
     private static final int STAGE_OFF = 0;
     private static final int STAGE_LOW = 1;
     private static final int STAGE_HIGH = 2;
@@ -72,6 +74,8 @@ public final class ThermostatEngine {
     private double offAge;
     private double onAge;
     private double lastRun;
+    private double runShape; // mean of the last run, as its place between off (0) and on (1)
+    private double runIntegral;
     private double lockLeft;
     private double refreshAge;
 
@@ -82,6 +86,7 @@ public final class ThermostatEngine {
     private final double[] now = new double[UnitResponse.RESULTS];
     private double lookedUpHumidityRatio;
     private double lookedUpReturn;
+    private double lookedUpOutdoor;
     private boolean fresh;
 
     // Forcing of the interval.
@@ -417,6 +422,9 @@ public final class ThermostatEngine {
         offAge = 0;
         onAge = 0;
         lastRun = 600;
+        runShape = 0.5;
+        runIntegral = 0;
+        java.util.Arrays.fill(now, 0);
         lockLeft = 0;
         refreshAge = 0;
     }
@@ -565,20 +573,21 @@ public final class ThermostatEngine {
                                     ? STAGE_MODULATING
                                     : staging == CycleControl.Staging.TWO ? STAGE_LOW : STAGE_HIGH;
                     onAge = 0;
+                    runIntegral = 0;
                     record.starts[i]++;
                     record.event(begin + s, true);
-                    lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN);
+                    lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN, 0);
                     deficit = startUpRate > 0 ? now[UnitResponse.SENSIBLE] : 0;
                     above = slope(s) >= 0 || temperature > on;
                     lookUp = false;
                 }
             } else if (temperature <= off) {
-                stop(control, record, begin + s);
+                stop(control, record, begin + s, off);
                 lookUp = false;
             } else if (stage == STAGE_LOW && temperature >= second) {
                 double was = now[UnitResponse.SENSIBLE];
                 stage = STAGE_HIGH;
-                lookUp(drive, control, unit, i, j, s, temperature, on, second, set, Double.NaN);
+                lookUp(drive, control, unit, i, j, s, temperature, on, second, set, Double.NaN, 0);
                 if (startUpRate > 0) {
                     deficit += Math.max(0, now[UnitResponse.SENSIBLE] - was);
                 }
@@ -589,13 +598,13 @@ public final class ThermostatEngine {
                     && temperature <= on) {
                 double was = now[UnitResponse.SENSIBLE];
                 stage = STAGE_LOW;
-                lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN);
+                lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN, 0);
                 deficit = was > 0 ? deficit * Math.min(1, now[UnitResponse.SENSIBLE] / was) : 0;
                 above = slope(s) > 0;
                 lookUp = false;
             }
             if (lookUp || (stage != STAGE_OFF && refreshAge >= control.refreshSeconds())) {
-                lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN);
+                lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN, 0);
                 above = temperature > on || (above && temperature >= on);
                 lookUp = false;
             }
@@ -624,11 +633,9 @@ public final class ThermostatEngine {
                 modulate(s, cap, set);
             }
             double tried = lookedUpReturn;
-            // Only what was looked up just now is put right: a capacity that changed at each
-            // crossing of
-            // an edge could hold the house there for ever.
+            // Only what was looked up just now is put right, once: a capacity that changed at each
+            // crossing of an edge could hold the house there for ever.
             boolean mayCorrect = fresh && stage != STAGE_OFF && stage != STAGE_MODULATING;
-            fresh = false;
             double length;
             boolean exit;
             double zero = deficit;
@@ -640,11 +647,17 @@ public final class ThermostatEngine {
             boolean high0 = exitHigh;
             // A crossing of the upper edge is not the end of the run that the look-up was for.
             boolean passing = exit && (high0 ? hi : lo) == on;
-            if (mayCorrect && length > 0 && !passing) {
-                double mean = meanReturn(length);
-                if (Math.abs(mean - tried) > 0.02) {
-                    lookUp(drive, control, unit, i, j, s, temperature, off, on, set, mean);
-                    fresh = false;
+            if (mayCorrect && (!passing || length == 0)) {
+                fresh = false;
+                double mean = length > 0 ? meanReturn(length) : tried;
+                double outdoorSlope =
+                        (drive.outdoorDryBulb[j] - drive.outdoorDryBulb[i]) / interval;
+                double outdoorMiss =
+                        drive.outdoorDryBulb[i]
+                                + outdoorSlope * (s + 0.5 * length)
+                                - lookedUpOutdoor;
+                if (Math.abs(mean - tried) > RETURN_MISS || Math.abs(outdoorMiss) > OUTDOOR_MISS) {
+                    lookUp(drive, control, unit, i, j, s, temperature, off, on, set, mean, length);
                     if (zero == capacityWas && startUpRate > 0 && onAge == 0) {
                         deficit = now[UnitResponse.SENSIBLE];
                     }
@@ -707,13 +720,17 @@ public final class ThermostatEngine {
         record.endHumidityRatio[i] = humidityRatio;
     }
 
-    private void stop(CycleControl control, RunRecord record, double time) {
+    private void stop(CycleControl control, RunRecord record, double time, double off) {
         stage = STAGE_OFF;
         above = false;
         deficit = 0;
         record.event(time, false);
         record.run(onAge);
         lastRun = onAge;
+        if (onAge > 0) {
+            double place = (runIntegral / onAge - off) / control.differential();
+            runShape = Math.max(0, Math.min(1.5, place));
+        }
         lockLeft = control.minimumOffSeconds();
         offAge = 0;
         offWater = coilWater;
@@ -745,9 +762,13 @@ public final class ThermostatEngine {
             double bottom,
             double top,
             double set,
-            double knownReturn) {
+            double knownReturn,
+            double knownLength) {
+        boolean known = knownReturn == knownReturn;
         double ahead = Math.min(drive.interval - s, control.refreshSeconds());
-        if (stage != STAGE_MODULATING && temperature <= top + 1e-9) {
+        if (known) {
+            ahead = knownLength;
+        } else if (stage != STAGE_MODULATING && temperature <= top + 1e-9) {
             ahead = Math.min(ahead, Math.max(lastRun, 60));
         }
         double f = (s + 0.5 * ahead) / drive.interval;
@@ -755,49 +776,51 @@ public final class ThermostatEngine {
                 drive.outdoorDryBulb[i] + f * (drive.outdoorDryBulb[j] - drive.outdoorDryBulb[i]);
         double outdoorHumidity = mix(drive.outdoorHumidityRatio, i, j, f);
         double returnAir;
-        if (knownReturn == knownReturn) {
+        if (known) {
             returnAir = knownReturn;
         } else {
             returnAir = dot(returned, z);
             if (stage == STAGE_MODULATING) {
                 returnAir += temperature <= top + 1e-9 ? set - temperature : 0;
+            } else if (onAge == 0 && temperature <= top + 1e-9) {
+                returnAir += bottom + runShape * (top - bottom) - temperature;
             } else if (temperature <= top + 0.25 * (top - bottom)) {
                 returnAir += 0.5 * (bottom - temperature);
             }
         }
         lookedUpReturn = returnAir;
-        fresh = true;
-        lookedUpHumidityRatio = humidityRatio;
+        lookedUpOutdoor = outdoor;
+        fresh = !known;
+        // Humidity in the middle of what lies ahead, by the rates of the last look-up.
+        double flow = mix(drive.infiltration, i, j, f);
+        double relax = (flow + now[UnitResponse.MOISTURE_SLOPE]) / drive.moistureCapacity;
+        double x = relax * ahead;
+        double phi2 = x < 1e-4 ? 0.5 - x / 6 : (1 + Math.expm1(-x) / x) / x;
+        double change =
+                (flow * (outdoorHumidity - humidityRatio)
+                                + mix(drive.moistureGain, i, j, f)
+                                - now[UnitResponse.MOISTURE])
+                        / drive.moistureCapacity;
+        double humid = Math.max(0, humidityRatio + change * ahead * phi2);
+        lookedUpHumidityRatio = humid;
         refreshAge = 0;
         switch (stage) {
             case STAGE_HIGH:
-                unit.at(1, outdoor, outdoorHumidity, returnAir, humidityRatio, now);
+                unit.at(1, outdoor, outdoorHumidity, returnAir, humid, now);
                 break;
             case STAGE_LOW:
-                unit.at(
-                        control.lowStage(),
-                        outdoor,
-                        outdoorHumidity,
-                        returnAir,
-                        humidityRatio,
-                        now);
+                unit.at(control.lowStage(), outdoor, outdoorHumidity, returnAir, humid, now);
                 break;
             default:
-                unit.at(
-                        control.lowStage(),
-                        outdoor,
-                        outdoorHumidity,
-                        returnAir,
-                        humidityRatio,
-                        low);
+                unit.at(control.lowStage(), outdoor, outdoorHumidity, returnAir, humid, low);
                 unit.at(
                         0.5 * (1 + control.lowStage()),
                         outdoor,
                         outdoorHumidity,
                         returnAir,
-                        humidityRatio,
+                        humid,
                         mid);
-                unit.at(1, outdoor, outdoorHumidity, returnAir, humidityRatio, high);
+                unit.at(1, outdoor, outdoorHumidity, returnAir, humid, high);
                 // Until the next correction of the speed a new look starts from full.
                 System.arraycopy(high, 0, now, 0, UnitResponse.RESULTS);
         }
@@ -813,7 +836,7 @@ public final class ThermostatEngine {
                             + " K, humidity ratio "
                             + humidityRatio);
         }
-        if (knownReturn != knownReturn) {
+        if (!known) {
             deficit = Math.min(deficit, Math.max(0, q));
         }
     }
@@ -1313,6 +1336,7 @@ public final class ThermostatEngine {
             }
             deficit *= em;
             onAge += length;
+            runIntegral += sensorIntegral;
             refreshAge += length;
         } else {
             record.electricity[i] += control.offPower() * length;

@@ -1,0 +1,133 @@
+package dev.thinair.cycling;
+
+import dev.thinair.cycling.kernel.HouseDrive;
+import dev.thinair.cycling.kernel.ModalHouse;
+import dev.thinair.loads.CompiledHouse;
+import dev.thinair.loads.CoolingDesignDay;
+import dev.thinair.loads.DesignLoad;
+import dev.thinair.loads.HourlyWeather;
+import dev.thinair.loads.HouseNetwork;
+import dev.thinair.loads.Setpoint;
+import dev.thinair.loads.kernel.OutdoorHours;
+import dev.thinair.units.Si;
+import dev.thinair.units.Units;
+import java.util.List;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** A compiled house and its design day. What is found is kept; any thread may share it. */
+final class HouseOnSite implements Building {
+
+    private final CompiledHouse house;
+    private final CoolingDesignDay day;
+    private final HouseNetwork network;
+    private final ModalHouse modal;
+    private final int[] airNodes;
+    private final double[][] forcing;
+    private final OutdoorHours hours;
+    private final ConcurrentHashMap<Double, DesignLoad> loads = new ConcurrentHashMap<>();
+
+    HouseOnSite(CompiledHouse house, CoolingDesignDay day, double contents) {
+        this.house = house;
+        this.day = day;
+        network = house.network();
+        double[] capacity = network.capacity();
+        airNodes = network.airNodes();
+        for (int node : airNodes) {
+            capacity[node] *= contents;
+        }
+        modal = ModalHouse.of(capacity, network.conductance());
+        forcing = network.forcing(day);
+        hours = day.outdoorHours();
+    }
+
+    @Override
+    public ModalHouse modal() {
+        return modal;
+    }
+
+    @Override
+    public List<String> rooms() {
+        return network.rooms();
+    }
+
+    @Override
+    public int airNode(int room) {
+        return airNodes[room];
+    }
+
+    @Override
+    public double airVolume() {
+        return network.airVolume();
+    }
+
+    @Override
+    public double pressure() {
+        return hours.pressure();
+    }
+
+    @Override
+    public HouseDrive designDay(double moistureCapacity) {
+        return drive(hours, forcing, true, moistureCapacity);
+    }
+
+    @Override
+    public HouseDrive season(HourlyWeather weather, double moistureCapacity) {
+        OutdoorHours series = weather.outdoorHours();
+        return drive(series, network.forcing(weather), false, moistureCapacity);
+    }
+
+    private HouseDrive drive(
+            OutdoorHours series, double[][] heat, boolean periodic, double moistureCapacity) {
+        int n = series.count();
+        double[] dryBulb = new double[n];
+        double[] humidityRatio = new double[n];
+        for (int h = 0; h < n; h++) {
+            dryBulb[h] = series.dryBulb(h);
+            humidityRatio[h] = series.humidityRatio(h);
+        }
+        return HouseDrive.of(
+                3600,
+                periodic,
+                heat,
+                dryBulb,
+                humidityRatio,
+                network.moistureExchange(series),
+                network.moistureGain(series),
+                moistureCapacity);
+    }
+
+    @Override
+    public double outdoorDryBulb(int hour) {
+        return hours.dryBulb(hour);
+    }
+
+    @Override
+    public double outdoorHumidityRatio(int hour) {
+        return hours.humidityRatio(hour);
+    }
+
+    private DesignLoad load(double setpoint) {
+        return loads.computeIfAbsent(
+                setpoint, t -> house.coolingLoad(day, Setpoint.of(Units.kelvins(t))));
+    }
+
+    @Override
+    public double[] sensibleLoad(double setpoint) {
+        return load(setpoint).sensibleWatts();
+    }
+
+    @Override
+    public double[] latentLoad(double setpoint) {
+        return load(setpoint).latentWatts();
+    }
+
+    @Override
+    public double[] roomPeaks(double setpoint) {
+        DesignLoad load = load(setpoint);
+        double[] peaks = new double[rooms().size()];
+        for (int i = 0; i < peaks.length; i++) {
+            peaks[i] = Si.watts(load.roomPeak(rooms().get(i)), "room peak");
+        }
+        return peaks;
+    }
+}

@@ -1,0 +1,512 @@
+package dev.thinair.cycling.kernel;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Arrays;
+import java.util.concurrent.CompletableFuture;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ThermostatEngineTest {
+
+    private static final double ZERO = 273.15;
+
+    /** One node: C dT/dt = (To - T)/R + Qg - s Q. */
+    private static RunRecord firstOrder(
+            double r, double c, double to, double qg, double q, double tl, double th, int hours) {
+        ModalHouse house = ModalHouse.of(new double[] {c}, new double[][] {{1 / r}});
+        double[] one = {1};
+        ThermostatEngine engine = new ThermostatEngine(house, one, one, one);
+        double[][] heat = new double[hours + 1][1];
+        double[] outdoor = new double[hours + 1];
+        for (int i = 0; i <= hours; i++) {
+            outdoor[i] = to + ZERO;
+            heat[i][0] = outdoor[i] / r + qg;
+        }
+        return engine.run(
+                HouseDrive.dry(3600, false, heat, outdoor),
+                CycleControl.single(ZERO + 0.5 * (tl + th), th - tl),
+                UnitResponse.constant(q, 2500),
+                new double[] {ZERO + 0.5 * (tl + th)},
+                0,
+                0);
+    }
+
+    // Reference cases CYC-RC1-01, -02, -05, -06, -09, -10, -13 (own derivation, 40 digits).
+    @ParameterizedTest
+    @CsvSource({
+        "0.005, 5e6, 35, 1000, 8000, 23.5, 24.5, 1041.81741001, 1563.00892453",
+        "0.005, 5e6, 32, 500, 12000, 23.5, 24.5, 505.067682938, 2382.75449511",
+        "0.004, 2e7, 38, 1500, 9000, 23, 25, 10013.0514363, 8006.67668456",
+        "0.005, 5e6, 35, 1000, 3301, 23.5, 24.5, 132582.622701, 1563.00892453"
+    })
+    void on_and_off_times_of_a_first_order_house_are_the_closed_form(
+            double r,
+            double c,
+            double to,
+            double qg,
+            double q,
+            double tl,
+            double th,
+            double on,
+            double off) {
+        RunRecord run = firstOrder(r, c, to, qg, q, tl, th, 120);
+        assertThat(run.eventTime(1) - run.eventTime(0)).isCloseTo(on, within(1e-4));
+        assertThat(run.eventTime(2) - run.eventTime(1)).isCloseTo(off, within(1e-4));
+        double ti = to + r * qg;
+        double tn = ti - r * q;
+        double exactOn = r * c * Math.log((th - tn) / (tl - tn));
+        double exactOff = r * c * Math.log((ti - tl) / (ti - th));
+        for (int e = 2; e + 1 < run.eventCount(); e++) {
+            double exact = run.eventSwitchesOn(e) ? exactOn : exactOff;
+            assertThat(run.eventTime(e + 1) - run.eventTime(e))
+                    .isCloseTo(exact, within(1e-6 * (exactOn + exactOff)));
+        }
+    }
+
+    // CYC-RCX-01 and -02.
+    @Test
+    void a_cycle_that_cannot_be_does_not_happen() {
+        assertThat(firstOrder(0.005, 5e6, 35, 1000, 2000, 23.5, 24.5, 100).eventCount())
+                .isEqualTo(1);
+        assertThat(firstOrder(0.005, 5e6, 22, 200, 5000, 23.5, 24.5, 100).eventCount()).isZero();
+    }
+
+    /** Relative difference of the cycle rate from the thermostat parabola 4 Nmax X (1 - X). */
+    private static double parabolaError(double band) {
+        double q = 8000;
+        double c = 5e6;
+        RunRecord run =
+                firstOrder(
+                        0.005,
+                        c,
+                        35,
+                        1000,
+                        q,
+                        24 - band / 2,
+                        24 + band / 2,
+                        Math.max(4, (int) (6 * band)));
+        double on = run.eventTime(3) - run.eventTime(2);
+        double off = run.eventTime(4) - run.eventTime(3);
+        double x = on / (on + off);
+        double most = 3600 * q / (4 * c * band);
+        return Math.abs(3600 / (on + off) / (4 * most * x * (1 - x)) - 1);
+    }
+
+    @Test
+    void a_small_band_reproduces_the_thermostat_parabola_with_an_error_of_second_order() {
+        assertThat(parabolaError(1)).isCloseTo(2.2e-4, within(0.1e-4));
+        assertThat(parabolaError(1) / parabolaError(0.1)).isCloseTo(100, within(1.0));
+        assertThat(parabolaError(0.1) / parabolaError(0.01)).isCloseTo(100, within(1.0));
+    }
+
+    // CYC-RC2-01 to -06 and -08 to -13.
+    @ParameterizedTest
+    @CsvSource({
+        "0.002, 0.01, 0.02, 5e5, 2e7, 35, 1000, 9000, 23.5, 24.5, 24, 24,"
+                + " 128.389602782, 200.928016777, 440.125321853, 512.70916273, 751.413306079, 824.042175538",
+        "0.001, 0.008, 0.02, 8e5, 3e7, 38, 1500, 10000, 23, 25, 24, 26,"
+                + " 171.607091837, 514.054634905, 825.493597851, 1165.71833805, 1478.99150705, 1817.07445668"
+    })
+    void switch_times_of_air_and_mass_are_the_closed_form(
+            double ria,
+            double rio,
+            double rmo,
+            double ca,
+            double cm,
+            double to,
+            double qg,
+            double q,
+            double tl,
+            double th,
+            double ta0,
+            double tm0,
+            double e1,
+            double e2,
+            double e3,
+            double e4,
+            double e5,
+            double e6) {
+        ModalHouse house =
+                ModalHouse.of(
+                        new double[] {ca, cm},
+                        new double[][] {
+                            {1 / ria + 1 / rio, -1 / ria}, {-1 / ria, 1 / ria + 1 / rmo}
+                        });
+        double[] air = {1, 0};
+        double[] heat = {(to + ZERO) / rio + qg, (to + ZERO) / rmo};
+        RunRecord run =
+                new ThermostatEngine(house, air, air, air)
+                        .run(
+                                HouseDrive.dry(
+                                        1200,
+                                        false,
+                                        new double[][] {heat, heat, heat},
+                                        new double[] {308, 308, 308}),
+                                CycleControl.single(ZERO + 0.5 * (tl + th), th - tl),
+                                UnitResponse.constant(q, 1),
+                                new double[] {ta0 + ZERO, tm0 + ZERO},
+                                0,
+                                0);
+        double[] expected = {e1, e2, e3, e4, e5, e6};
+        for (int i = 0; i < 6; i++) {
+            assertThat(run.eventTime(i)).isCloseTo(expected[i], within(1e-5));
+        }
+    }
+
+    // CYC-SIN-01 to -04; forcing cut into 15 s chords, whose sag moves the events by far less.
+    @Test
+    void switch_times_under_a_sinusoid_are_the_closed_form() {
+        double r = 0.005;
+        int n = 2400;
+        double[][] heat = new double[n + 1][1];
+        double[] outdoor = new double[n + 1];
+        for (int i = 0; i <= n; i++) {
+            outdoor[i] = ZERO + 28 + 8 * Math.cos(2 * Math.PI * (15.0 * i - 54_000) / 86_400);
+            heat[i][0] = outdoor[i] / r + 1000;
+        }
+        double[] one = {1};
+        RunRecord run =
+                new ThermostatEngine(
+                                ModalHouse.of(new double[] {5e6}, new double[][] {{1 / r}}),
+                                one,
+                                one,
+                                one)
+                        .run(
+                                HouseDrive.dry(15, false, heat, outdoor),
+                                CycleControl.single(ZERO + 24, 1),
+                                UnitResponse.constant(9000, 1),
+                                new double[] {ZERO + 22},
+                                0,
+                                0);
+        double[] expected = {23715.3439404, 24331.4959476, 28706.0396919, 29365.0671612};
+        for (int i = 0; i < 4; i++) {
+            assertThat(run.eventTime(i)).isCloseTo(expected[i], within(0.01));
+        }
+    }
+
+    // CYC-SINP-01.
+    @Test
+    void a_free_running_house_repeats_its_day() {
+        double r = 0.006;
+        int n = 86_400 / 5;
+        double[][] heat = new double[n][1];
+        double[] outdoor = new double[n];
+        for (int i = 0; i < n; i++) {
+            outdoor[i] = ZERO + 20 + 9 * Math.cos(2 * Math.PI * 5 * i / 86_400);
+            heat[i][0] = outdoor[i] / r + 300;
+        }
+        double[] one = {1};
+        RunRecord run =
+                new ThermostatEngine(
+                                ModalHouse.of(new double[] {2e7}, new double[][] {{1 / r}}),
+                                one,
+                                one,
+                                one)
+                        .repeat(
+                                HouseDrive.dry(5, true, heat, outdoor),
+                                CycleControl.single(340, 1),
+                                UnitResponse.constant(1, 1),
+                                0,
+                                1e-6,
+                                100,
+                                1);
+        double highest = Arrays.stream(run.traceTemperatures()).max().orElseThrow();
+        assertThat(run.repeats()).isTrue();
+        assertThat(highest - ZERO).isCloseTo(22.824618722, within(1e-7));
+    }
+
+    /**
+     * A second way to the same numbers: Runge-Kutta steps of one second, capacity looked up in
+     * each, a second in which the thermostat switches cut at the chord's crossing.
+     */
+    private static final class BySeconds {
+        final TestHouse house;
+        final HouseDrive drive;
+        final UnitResponse unit;
+        double[] t;
+        double w;
+        boolean on;
+        double age;
+        double onTime;
+        int starts;
+        private final double[] out = new double[UnitResponse.RESULTS];
+        private final double[][] k;
+
+        BySeconds(TestHouse house, HouseDrive drive, UnitResponse unit, double[] start, double w) {
+            this.house = house;
+            this.drive = drive;
+            this.unit = unit;
+            t = start.clone();
+            this.w = w;
+            k = new double[4][house.n];
+        }
+
+        private void step(double at, double dt) {
+            int h = (int) (at / 3600) % 24;
+            int next = (h + 1) % 24;
+            double f0 = at / 3600 - Math.floor(at / 3600);
+            double steady = 0;
+            double water = 0;
+            if (on) {
+                double f = f0 + 0.5 * dt / 3600;
+                double outdoor =
+                        drive.outdoorDryBulb[h]
+                                + f * (drive.outdoorDryBulb[next] - drive.outdoorDryBulb[h]);
+                unit.at(1, outdoor, 0.009, t[0], w, out);
+                steady = out[UnitResponse.SENSIBLE];
+                water = out[UnitResponse.MOISTURE];
+            }
+            double[] part = {0, 0.5 * dt, 0.5 * dt, dt};
+            double[] y = new double[house.n];
+            for (int p = 0; p < 4; p++) {
+                for (int i = 0; i < house.n; i++) {
+                    y[i] = p == 0 ? t[i] : t[i] + part[p] * k[p - 1][i];
+                }
+                double f = f0 + part[p] / 3600;
+                for (int i = 0; i < house.n; i++) {
+                    double q = drive.heat[h][i] + f * (drive.heat[next][i] - drive.heat[h][i]);
+                    for (int j = 0; j < house.n; j++) {
+                        q -= house.conductance[i][j] * y[j];
+                    }
+                    if (i == 0 && on) {
+                        q -= steady * (1 - Math.exp(-(age + part[p]) / 60));
+                    }
+                    k[p][i] = q / house.capacity[i];
+                }
+            }
+            for (int i = 0; i < house.n; i++) {
+                t[i] += dt * (k[0][i] + 2 * k[1][i] + 2 * k[2][i] + k[3][i]) / 6;
+            }
+            double lag = 60 * (Math.exp(-age / 60) - Math.exp(-(age + dt) / 60));
+            w += ((0.05 * (0.009 - w) + 1e-4) * dt - (on ? water * (dt - lag) : 0)) / 5000;
+            if (on) {
+                onTime += dt;
+                age += dt;
+            }
+        }
+
+        void day() {
+            for (int s = 0; s < 86_400; s++) {
+                double[] before = t.clone();
+                double w0 = w;
+                double age0 = age;
+                double on0 = onTime;
+                step(s, 1);
+                double edge = on ? 296.65 : 297.65;
+                if (on ? t[0] > edge : t[0] < edge) {
+                    continue;
+                }
+                double cut = Math.max(0, Math.min(1, (edge - before[0]) / (t[0] - before[0])));
+                t = before;
+                w = w0;
+                age = age0;
+                onTime = on0;
+                step(s, cut);
+                on = !on;
+                if (on) {
+                    age = 0;
+                    starts++;
+                }
+                step(s + cut, 1 - cut);
+            }
+        }
+    }
+
+    // Light, medium and heavy; sizes of about 1.0, 1.5 and 2.0 times the load. Both begin and end
+    // with the
+    // same weather; what one of them has still to take out at the end (a cycle may be cut there) is
+    // reckoned as energy at the day's mean ratio.
+    @ParameterizedTest
+    @CsvSource({
+        "0.1, 0.62",
+        "0.1, 0.93",
+        "0.1, 1.24",
+        "0.5, 0.62",
+        "0.5, 0.93",
+        "0.5, 1.24",
+        "2, 0.62",
+        "2, 0.93",
+        "2, 1.24"
+    })
+    void a_day_agrees_with_a_simulation_in_steps_of_one_second(double mass, double size) {
+        TestHouse house = new TestHouse(6, 3, mass);
+        HouseDrive drive = house.day(29);
+        UnitResponse unit = TestHouse.unit(size);
+        CycleControl control = CycleControl.single(297.15, 1).withStartUp(60);
+        ThermostatEngine engine = house.engine();
+        double[] start = engine.repeat(drive, control, unit, 0.009, 0.01, 100, 0).endNodes();
+        RunRecord run = engine.run(drive, control, unit, start, 0.009, 0);
+        BySeconds steps = new BySeconds(house, drive, unit, start, 0.009);
+        steps.day();
+        double[] end = run.endNodes();
+        double left = 0;
+        for (int i = 0; i < house.n; i++) {
+            left += house.capacity[i] * (end[i] - steps.t[i]);
+        }
+        double owed = left / run.totalDelivered() * run.totalOnSeconds();
+        assertThat(run.totalStarts()).isEqualTo(steps.starts);
+        assertThat(run.totalOnSeconds() + owed)
+                .isCloseTo(steps.onTime, within(0.001 * steps.onTime));
+        assertThat(run.endHumidityRatio(23)).isCloseTo(steps.w, within(3e-5));
+        assertThat(Math.abs(run.heatImbalance())).isLessThan(1e-12);
+        assertThat(Math.abs(run.waterImbalance())).isLessThan(1e-9);
+    }
+
+    @Test
+    void heat_and_water_balance_over_a_year() {
+        TestHouse house = new TestHouse(14, 4, 1);
+        HouseDrive year = house.year(8760);
+        for (CycleControl.Staging staging : CycleControl.Staging.values()) {
+            CycleControl control =
+                    CycleControl.single(297.15, 1)
+                            .withStartUp(60)
+                            .withStaging(staging, staging == CycleControl.Staging.SINGLE ? 1 : 0.4);
+            ThermostatEngine engine = house.engine();
+            RunRecord run =
+                    engine.run(
+                            year,
+                            control,
+                            TestHouse.unit(1),
+                            engine.heldAtSetpoint(year, control),
+                            0.009,
+                            0);
+            assertThat(run.totalStarts()).isGreaterThan(100);
+            assertThat(Math.abs(run.heatImbalance())).isLessThan(1e-12);
+            assertThat(Math.abs(run.waterImbalance())).isLessThan(1e-9);
+        }
+    }
+
+    @Test
+    void looking_at_the_capacity_more_often_changes_the_energy_by_less_than_two_thousandths() {
+        TestHouse house = new TestHouse(6, 3, 0.5);
+        HouseDrive year = house.year(8760);
+        CycleControl control = CycleControl.single(297.15, 1).withStartUp(60);
+        ThermostatEngine engine = house.engine();
+        double[] start = engine.heldAtSetpoint(year, control);
+        UnitResponse unit = TestHouse.unit(1);
+        double usual = engine.run(year, control, unit, start, 0.009, 0).totalElectricity();
+        double fine =
+                engine.run(year, control.withRefresh(10), unit, start, 0.009, 0).totalElectricity();
+        assertThat(usual).isCloseTo(fine, within(0.002 * fine));
+    }
+
+    @Test
+    void the_unit_rests_for_its_minimum_off_time() {
+        TestHouse house = new TestHouse(6, 3, 0.1);
+        HouseDrive drive = house.day(33);
+        CycleControl control = CycleControl.single(297.15, 0.3).withStartUp(60).withMinimumOff(400);
+        ThermostatEngine engine = house.engine();
+        RunRecord run =
+                engine.run(
+                        drive,
+                        control,
+                        TestHouse.unit(1.5),
+                        engine.heldAtSetpoint(drive, control),
+                        0.009,
+                        0);
+        assertThat(run.totalStarts()).isGreaterThan(10);
+        double shortest = Double.POSITIVE_INFINITY;
+        for (int e = 0; e + 1 < run.eventCount(); e++) {
+            if (!run.eventSwitchesOn(e)) {
+                shortest = Math.min(shortest, run.eventTime(e + 1) - run.eventTime(e));
+            }
+        }
+        assertThat(shortest).isBetween(400 - 1e-6, 400 + 1e-6);
+    }
+
+    @Test
+    void a_variable_unit_holds_the_setpoint_between_its_limits_and_starts_less() {
+        TestHouse house = new TestHouse(6, 3, 0.5);
+        HouseDrive drive = house.day(30);
+        CycleControl single = CycleControl.single(297.15, 1).withStartUp(60);
+        CycleControl variable = single.withStaging(CycleControl.Staging.VARIABLE, 0.3);
+        UnitResponse unit = TestHouse.unit(0.8);
+        RunRecord cycling = house.engine().repeat(drive, single, unit, 0.009, 0.01, 100, 0);
+        RunRecord steady = house.engine().repeat(drive, variable, unit, 0.009, 0.01, 100, 0);
+        assertThat(steady.totalStarts()).isLessThan(cycling.totalStarts() / 3);
+        assertThat(steady.totalOnSeconds()).isGreaterThan(cycling.totalOnSeconds());
+        // In the evening the load is between the limits: the thermostat stays at its setpoint.
+        assertThat(steady.meanTemperature(12)).isCloseTo(297.15, within(0.01));
+        assertThat(steady.maximumTemperature(12) - steady.minimumTemperature(12)).isLessThan(0.02);
+    }
+
+    @Test
+    void the_second_stage_comes_in_only_when_the_first_does_not_hold() {
+        TestHouse house = new TestHouse(6, 3, 0.5);
+        CycleControl two =
+                CycleControl.single(297.15, 1)
+                        .withStartUp(60)
+                        .withStaging(CycleControl.Staging.TWO, 0.6);
+        UnitResponse unit = TestHouse.unit(0.8);
+        RunRecord mild = house.engine().repeat(house.day(21), two, unit, 0.009, 0.01, 100, 0);
+        RunRecord hot = house.engine().repeat(house.day(30), two, unit, 0.009, 0.01, 100, 0);
+        assertThat(mild.totalElectricity())
+                .isCloseTo(mild.totalOnSeconds() * 0.6 * 0.8 * 2600, within(1.0));
+        assertThat(hot.totalElectricity()).isGreaterThan(hot.totalOnSeconds() * 0.62 * 0.8 * 2600);
+    }
+
+    @Test
+    void load_above_capacity_is_not_delivered_but_shows_as_a_miss() {
+        TestHouse house = new TestHouse(6, 3, 0.5);
+        HouseDrive drive = house.day(40);
+        CycleControl control = CycleControl.single(295.15, 1).withStartUp(60);
+        RunRecord run =
+                house.engine().repeat(drive, control, TestHouse.unit(0.4), 0.009, 0.01, 200, 0);
+        assertThat(run.totalOnSeconds()).isCloseTo(86_400, within(1e-6));
+        assertThat(run.longestRun()).isCloseTo(86_400, within(1e-6));
+        assertThat(run.totalAbove()).isGreaterThan(3600);
+        assertThat(run.totalStarts()).isZero();
+    }
+
+    @Test
+    void runs_do_not_depend_on_thread_or_on_what_ran_before() {
+        TestHouse house = new TestHouse(6, 3, 0.5);
+        HouseDrive drive = house.day(29);
+        CycleControl control = CycleControl.single(297.15, 1).withStartUp(60);
+        UnitResponse unit = TestHouse.unit(0.8);
+        ThermostatEngine used = house.engine();
+        used.repeat(house.day(33), control.withStartUp(30), unit, 0.012, 0.01, 100, 60);
+        RunRecord first = used.repeat(drive, control, unit, 0.009, 0.01, 100, 60);
+        RunRecord other =
+                CompletableFuture.supplyAsync(
+                                () ->
+                                        house.engine()
+                                                .repeat(drive, control, unit, 0.009, 0.01, 100, 60))
+                        .join();
+        assertThat(first.eventCount()).isEqualTo(other.eventCount());
+        assertThat(first.totalElectricity()).isEqualTo(other.totalElectricity());
+        assertThat(first.traceTemperatures()).isEqualTo(other.traceTemperatures());
+    }
+
+    @Test
+    void a_coil_that_drips_back_makes_the_house_damper() {
+        TestHouse house = new TestHouse(6, 3, 0.5);
+        HouseDrive drive = house.day(28);
+        CycleControl automatic = CycleControl.single(297.15, 1).withStartUp(60);
+        CycleControl continuous =
+                new CycleControl(
+                        new double[] {297.15},
+                        1,
+                        CycleControl.Staging.SINGLE,
+                        1,
+                        1,
+                        0,
+                        60,
+                        300,
+                        3600,
+                        400,
+                        400,
+                        720,
+                        1);
+        UnitResponse unit = TestHouse.unit(1.2);
+        RunRecord dry = house.engine().repeat(drive, automatic, unit, 0.009, 0.01, 100, 0);
+        RunRecord damp = house.engine().repeat(drive, continuous, unit, 0.009, 0.01, 100, 0);
+        assertThat(damp.endHumidityRatio(23)).isGreaterThan(dry.endHumidityRatio(23) + 2e-4);
+        assertThat(Math.abs(damp.waterImbalance())).isLessThan(1e-9);
+        assertThat(Math.abs(damp.heatImbalance())).isLessThan(1e-12);
+        assertThat(damp.totalElectricity()).isGreaterThan(dry.totalElectricity());
+    }
+}

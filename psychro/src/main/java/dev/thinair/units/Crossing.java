@@ -38,9 +38,7 @@ final class Crossing {
             throw new NullPointerException(name + " is null, but must be " + kind);
         }
         double value =
-                quantity instanceof DoubleQuantity<?> own
-                        ? own.number()
-                        : quantity.getValue().doubleValue();
+                quantity instanceof DoubleQuantity<?> own ? own.number() : foreign(quantity, name);
         Unit<?> unit = quantity.getUnit();
         double si = unit == base ? value : converted(value, unit, name);
         // NaN and infinity survive the affine step, so one check after it is enough.
@@ -48,6 +46,18 @@ final class Crossing {
             throw notFinite(value, unit, name);
         }
         return si;
+    }
+
+    /** The unit library marks a temperature difference by a scale, which our types need not. */
+    private double foreign(Quantity<?> quantity, String name) {
+        if (base == Units.KELVIN && quantity.getScale() == Quantity.Scale.RELATIVE) {
+            throw new IllegalArgumentException(
+                    name
+                            + " is "
+                            + QuantityText.format(quantity)
+                            + " on the relative scale, a difference, but must be a temperature");
+        }
+        return quantity.getValue().doubleValue();
     }
 
     private double converted(double value, Unit<?> unit, String name) {

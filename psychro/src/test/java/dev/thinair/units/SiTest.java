@@ -151,6 +151,17 @@ class SiTest {
     }
 
     @Test
+    void a_temperature_on_the_library_s_relative_scale_is_a_difference() {
+        Quantity<Temperature> relative =
+                Quantities.getQuantity(10, Units.CELSIUS, Quantity.Scale.RELATIVE);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Si.kelvins(relative, "indoor"))
+                .withMessage(
+                        "indoor is 10 °C on the relative scale, a difference, but must be a"
+                                + " temperature");
+    }
+
+    @Test
     void a_difference_made_of_plain_kelvin_is_taken() {
         assertThat(
                         Si.kelvinDifference(

@@ -7,12 +7,16 @@ import java.util.Arrays;
  * A house as a network of heat capacities and conductances, for simulation in time: {@code C dT/dt
  * = -K T + B u(t) + heat given to nodes}.
  *
- * <p>Each layer with mass becomes finite volumes, as many as keep a cell's Fourier number {@code a
- * t / dx^2} for a chosen time <var>t</var> at one or more: {@code N = ceil(sqrt(R C / t))}. Walls
- * that share zones, layers and coefficients are summed into one, which changes nothing because the
- * network is linear. Faces and radiant nodes store nothing and are eliminated exactly, so what is
- * left are the cells and one air node per zone. K is symmetric; its diagonal includes conductances
- * to boundaries, so it is positive definite as soon as something leads outdoors.
+ * <p>Each layer with mass is cut into cells, as many as keep a cell's Fourier number {@code a t /
+ * dx^2} for a chosen time <var>t</var> at one or more: {@code N = ceil(sqrt(R C / t))}. A cell has
+ * a sixth of its capacity at each end and two thirds in its middle, with half its resistance on
+ * either side: that makes its transfer resistance {@code R (1 + i w R C / 6)} right to the first
+ * order in frequency, and its capacity stand at the face where room and cell meet. Cells of layers
+ * in contact share their ends. Walls that share zones, layers and coefficients are summed into one,
+ * which changes nothing because the network is linear. Faces and radiant nodes that store nothing
+ * are eliminated exactly. What is left are the cells' nodes and one air node per zone. K is
+ * symmetric; its diagonal includes conductances to boundaries, so it is positive definite as soon
+ * as something leads outdoors.
  *
  * <p>Inputs <var>u</var>, in this order: temperature of each boundary (K); radiant heat spread over
  * all faces of each zone (W); radiant heat spread over the opaque faces of each zone (W); heat to
@@ -23,7 +27,7 @@ import java.util.Arrays;
  */
 public final class ThermalNetwork {
     /** Time for which a cell's Fourier number is one, s, unless said otherwise. */
-    public static final double DEFAULT_CELL_TIME = 900;
+    public static final double DEFAULT_CELL_TIME = 3600;
 
     private final int zones;
     private final int boundaries;
@@ -45,7 +49,7 @@ public final class ThermalNetwork {
     }
 
     /**
-     * Number of cells a layer is cut into.
+     * Number of cells a layer is cut into; each has three nodes, of which it shares two.
      *
      * @param resistance m2 K/W, above 0
      * @param arealCapacity J/(m2 K), 0 or more
@@ -118,8 +122,16 @@ public final class ThermalNetwork {
         for (int g = 0; g < groups; g++) {
             int k = model.construction[first[g]];
             chain(model.resistance[k], model.capacity[k], cellTime, between, cell, g);
-            cells += cell[g].length;
-            faces += model.back[first[g]] >= 0 ? 2 : 1;
+            int n = cell[g].length;
+            cells += n;
+            faces += n == 0 || between[g][0] > 0 ? 1 : 0;
+            int behind = model.back[first[g]];
+            if (behind >= 0) {
+                faces += n == 0 || between[g][n] > 0 ? 1 : 0;
+            } else if (behind == HouseModel.BOUNDARY && between[g][n] == 0) {
+                throw new IllegalArgumentException(
+                        "wall " + first[g] + " meets its boundary without a film, but needs one");
+            }
         }
         int kept = model.zones + cells;
         int all = kept + model.zones + faces;
@@ -142,7 +154,9 @@ public final class ThermalNetwork {
         for (int g = 0; g < groups; g++) {
             int w = first[g];
             double a = area[g];
-            int face = faceAt++;
+            double[] r = between[g];
+            int n = cell[g].length;
+            int face = n == 0 || r[0] > 0 ? faceAt++ : cellAt;
             attach(
                     model,
                     boundaries,
@@ -158,15 +172,16 @@ public final class ThermalNetwork {
                     faceArea,
                     opaqueArea);
             int node = face;
-            double[] r = between[g];
-            for (int i = 0; i < cell[g].length; i++) {
+            for (int i = 0; i < n; i++) {
                 c[cellAt] = a * cell[g][i];
-                link(k, node, cellAt, a / r[i]);
+                if (node != cellAt) {
+                    link(k, node, cellAt, a / r[i]);
+                }
                 node = cellAt++;
             }
-            double last = r[cell[g].length];
+            double last = r[n];
             if (model.back[w] >= 0) {
-                int far = faceAt++;
+                int far = n == 0 || last > 0 ? faceAt++ : node;
                 attach(
                         model,
                         boundaries,
@@ -181,7 +196,9 @@ public final class ThermalNetwork {
                         kept,
                         faceArea,
                         opaqueArea);
-                link(k, node, far, a / last);
+                if (far != node) {
+                    link(k, node, far, a / last);
+                }
             } else if (model.back[w] == HouseModel.BOUNDARY) {
                 for (int v = 0; v < model.walls; v++) {
                     if (group[v] == g) {
@@ -240,30 +257,41 @@ public final class ThermalNetwork {
         return group;
     }
 
+    /**
+     * Nodes of a wall from its front: capacities, and resistances before, between and after them.
+     */
     private static void chain(
             double[] r, double[] c, double cellTime, double[][] between, double[][] cell, int g) {
-        int n = 0;
+        int most = 1;
         int[] cut = new int[r.length];
         for (int l = 0; l < r.length; l++) {
             cut[l] = cells(r[l], c[l], cellTime);
-            n += cut[l];
+            most += 2 * cut[l] + 1;
         }
-        between[g] = new double[n + 1];
-        cell[g] = new double[n];
-        int at = 0;
+        double[] gap = new double[most + 1];
+        double[] heat = new double[most];
+        int n = 0;
         for (int l = 0; l < r.length; l++) {
             if (cut[l] == 0) {
-                between[g][at] += r[l];
+                gap[n] += r[l];
                 continue;
             }
             double half = r[l] / (2 * cut[l]);
+            double whole = c[l] / cut[l];
+            if (n == 0 || gap[n] > 0) {
+                n++; // a node of its own; a layer in contact shares the last one
+            }
             for (int i = 0; i < cut[l]; i++) {
-                between[g][at] += half;
-                cell[g][at] = c[l] / cut[l];
-                at++;
-                between[g][at] += half;
+                heat[n - 1] += whole / 6;
+                gap[n] = half;
+                heat[n] = whole * 2 / 3;
+                gap[n + 1] = half;
+                heat[n + 1] = whole / 6;
+                n += 2;
             }
         }
+        between[g] = Arrays.copyOf(gap, n + 1);
+        cell[g] = Arrays.copyOf(heat, n);
     }
 
     private static void addArea(

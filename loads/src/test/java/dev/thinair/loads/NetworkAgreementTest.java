@@ -37,8 +37,8 @@ class NetworkAgreementTest {
 
     /**
      * Errors are vectors, so that size and lag are both held: of the heat let through by U, and of
-     * the radiant heat put in. Worst measured: 0.019 through (shingle roof, eleventh harmonic),
-     * 0.009 up to the third (stud wall), 0.006 radiant (wood frame wall).
+     * the radiant heat put in. Worst measured: 0.023 through (metal roof, eleventh harmonic),
+     * 0.0067 up to the third (stucco frame wall), 0.0053 radiant (frame walls).
      */
     @ParameterizedTest
     @MethodSource("catalogue")
@@ -49,8 +49,8 @@ class NetworkAgreementTest {
         for (int n = 0; n <= 11; n++) {
             assertThat(error(model, network, n, 0) / steady)
                     .as("through, harmonic " + n)
-                    .isLessThan(n <= 3 ? 0.012 : 0.022);
-            assertThat(error(model, network, n, 1)).as("radiant, harmonic " + n).isLessThan(0.008);
+                    .isLessThan(n <= 3 ? 0.008 : 0.025);
+            assertThat(error(model, network, n, 1)).as("radiant, harmonic " + n).isLessThan(0.006);
         }
     }
 
@@ -61,7 +61,7 @@ class NetworkAgreementTest {
         double steady = steady(model);
         ThermalNetwork fine = network(model, 60);
         for (int n = 0; n <= 11; n += 11) {
-            assertThat(error(model, fine, n, 0) / steady).as("through").isLessThan(0.001);
+            assertThat(error(model, fine, n, 0) / steady).as("through").isLessThan(0.0015);
             assertThat(error(model, fine, n, 1)).as("radiant").isLessThan(0.001);
         }
     }

@@ -27,7 +27,7 @@ import java.util.Arrays;
  */
 public final class ThermalNetwork {
     /** Time for which a cell's Fourier number is one, s, unless said otherwise. */
-    public static final double DEFAULT_CELL_TIME = 3600;
+    public static final double DEFAULT_CELL_TIME = 1800;
 
     private final int zones;
     private final int boundaries;

@@ -12,7 +12,9 @@ import dev.thinair.units.Si;
 import dev.thinair.units.SpecificEnthalpy;
 import dev.thinair.units.Units;
 import dev.thinair.units.VolumeFlow;
+import dev.thinair.working.Working;
 import java.util.Objects;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Power;
@@ -315,7 +317,47 @@ public final class AirStream {
                         air.humidityRatioNumber(),
                         Si.ratio(effectiveness, "effectiveness"),
                         air.pressurePascals());
-        return EvaporativeProcess.of(this, withState(point.dryBulb(), point.humidityRatio()));
+        return EvaporativeProcess.of(
+                this,
+                withState(point.dryBulb(), point.humidityRatio()),
+                Units.ratio(Si.ratio(effectiveness, "effectiveness")));
+    }
+
+    /**
+     * The steps of {@link #mixedWith}.
+     *
+     * @param other the other stream
+     * @return the working; its last line is the dry bulb of the mixture
+     * @throws IllegalArgumentException as {@link #mixedWith}
+     */
+    public Working mixingWorking(AirStream other) {
+        return Workings.mixing(this, other);
+    }
+
+    /**
+     * The steps of {@link #humidifiedBy}.
+     *
+     * @param water mass flow of steam or water
+     * @param waterEnthalpy its specific enthalpy
+     * @return the working; its last line is the leaving dry bulb
+     * @throws IllegalArgumentException as {@link #humidifiedBy}
+     */
+    public Working humidifyingWorking(
+            Quantity<MassFlow> water, Quantity<SpecificEnthalpy> waterEnthalpy) {
+        return Workings.humidifying(this, water, waterEnthalpy);
+    }
+
+    /**
+     * The steps of {@link #coilSurfaceTo} where it finds a wet surface.
+     *
+     * @param leaving the leaving state
+     * @return the working; its last line is the bypass factor; empty if there is no wet surface
+     * @throws IllegalArgumentException as {@link #coilSurfaceTo}
+     */
+    public Optional<Working> coilSurfaceWorking(MoistAir leaving) {
+        return coilSurfaceTo(leaving) instanceof CoilSurface.Wet wet
+                ? Optional.of(Workings.surface(air, leaving, wet))
+                : Optional.empty();
     }
 
     AirStream withState(double dryBulb, double humidityRatio) {

@@ -4,7 +4,9 @@ import dev.thinair.psychro.kernel.AirModel;
 import dev.thinair.psychro.kernel.CoilOutcome;
 import dev.thinair.psychro.kernel.CoolingCoil;
 import dev.thinair.units.MassFlow;
+import dev.thinair.units.QuantityText;
 import dev.thinair.units.Units;
+import dev.thinair.working.Working;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -71,6 +73,34 @@ public sealed interface CoilProcess {
             Objects.requireNonNull(sensibleHeatRatio, "sensibleHeatRatio");
             Objects.requireNonNull(condensate, "condensate");
         }
+
+        /**
+         * The steps.
+         *
+         * @return the working; its last line is {@link #heat()}
+         */
+        public Working working() {
+            return Workings.coil(this);
+        }
+
+        /**
+         * The process in words, one part a line.
+         *
+         * @return the text
+         */
+        @Override
+        public String toString() {
+            return "wet coil removes "
+                    + QuantityText.formatBoth(heat, 4)
+                    + ", sensible heat ratio "
+                    + QuantityText.format(sensibleHeatRatio, 3)
+                    + ", condensate "
+                    + QuantityText.formatBoth(condensate, 4)
+                    + "\n  entering "
+                    + entering
+                    + "\n  leaving  "
+                    + leaving;
+        }
     }
 
     /**
@@ -107,6 +137,30 @@ public sealed interface CoilProcess {
             Objects.requireNonNull(bypassFactor, "bypassFactor");
             Objects.requireNonNull(heat, "heat");
         }
+
+        /**
+         * The steps.
+         *
+         * @return the working; its last line is {@link #heat()}
+         */
+        public Working working() {
+            return Workings.coil(this);
+        }
+
+        /**
+         * The process in words, one part a line.
+         *
+         * @return the text
+         */
+        @Override
+        public String toString() {
+            return "dry coil removes "
+                    + QuantityText.formatBoth(heat, 4)
+                    + "\n  entering "
+                    + entering
+                    + "\n  leaving  "
+                    + leaving;
+        }
     }
 
     /**
@@ -127,6 +181,16 @@ public sealed interface CoilProcess {
         public NoState {
             Objects.requireNonNull(entering, "entering");
             Objects.requireNonNull(reason, "reason");
+        }
+
+        /**
+         * The reason in words.
+         *
+         * @return the text
+         */
+        @Override
+        public String toString() {
+            return "no coil state: " + reason;
         }
     }
 

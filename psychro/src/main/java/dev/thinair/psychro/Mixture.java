@@ -1,6 +1,7 @@
 package dev.thinair.psychro;
 
 import dev.thinair.units.MassFlow;
+import dev.thinair.units.QuantityText;
 import java.util.Objects;
 import javax.measure.Quantity;
 
@@ -35,6 +36,16 @@ public sealed interface Mixture {
         public Clear {
             Objects.requireNonNull(stream, "stream");
         }
+
+        /**
+         * The air in words.
+         *
+         * @return the text
+         */
+        @Override
+        public String toString() {
+            return "clear: " + stream;
+        }
     }
 
     /**
@@ -59,6 +70,21 @@ public sealed interface Mixture {
             Objects.requireNonNull(stream, "stream");
             Objects.requireNonNull(liquid, "liquid");
             Objects.requireNonNull(ice, "ice");
+        }
+
+        /**
+         * The air and its fog in words.
+         *
+         * @return the text
+         */
+        @Override
+        public String toString() {
+            return "fog: "
+                    + QuantityText.formatBoth(liquid, 4)
+                    + " liquid and "
+                    + QuantityText.formatBoth(ice, 4)
+                    + " ice in "
+                    + stream;
         }
     }
 }

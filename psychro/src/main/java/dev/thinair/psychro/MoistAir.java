@@ -13,6 +13,7 @@ import dev.thinair.units.SpecificHeat;
 import dev.thinair.units.SpecificVolume;
 import dev.thinair.units.ThermalConductivity;
 import dev.thinair.units.Units;
+import dev.thinair.working.Working;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
@@ -548,6 +549,24 @@ public final class MoistAir {
      */
     public Quantity<ThermalConductivity> conductivity() {
         return Units.wattsPerMetreKelvin(Transport.conductivity(dryBulb, humidityRatio, pressure));
+    }
+
+    /**
+     * The steps from dry bulb, humidity ratio and pressure to the other properties.
+     *
+     * @return the working; its last line is {@link #enthalpy()}
+     */
+    public Working working() {
+        return Workings.state(this);
+    }
+
+    /**
+     * The step to the wet bulb, with the branch taken and the root put back.
+     *
+     * @return the working; its last line is {@link #wetBulb()}
+     */
+    public Working wetBulbWorking() {
+        return Workings.wetBulb(this);
     }
 
     /**

@@ -1,6 +1,8 @@
 package dev.thinair.psychro;
 
+import dev.thinair.units.QuantityText;
 import dev.thinair.units.Units;
+import dev.thinair.working.Working;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Power;
@@ -26,6 +28,30 @@ public record SensibleProcess(AirStream entering, AirStream leaving, Quantity<Po
         Objects.requireNonNull(entering, "entering");
         Objects.requireNonNull(leaving, "leaving");
         Objects.requireNonNull(heat, "heat");
+    }
+
+    /**
+     * The steps.
+     *
+     * @return the working; its last line is {@link #heat()}
+     */
+    public Working working() {
+        return Workings.sensible(this);
+    }
+
+    /**
+     * The process in words, one part a line.
+     *
+     * @return the text
+     */
+    @Override
+    public String toString() {
+        return "sensible heat "
+                + QuantityText.formatBoth(heat, 4)
+                + "\n  entering "
+                + entering
+                + "\n  leaving  "
+                + leaving;
     }
 
     static SensibleProcess of(AirStream entering, AirStream leaving) {

@@ -163,13 +163,18 @@ public final class CoolingCoil {
             return new CoilLine.NoState(
                     "the leaving air holds more moisture than the entering air");
         }
-        if (model.relativeHumidity(dryBulb2, humidityRatio2, pressure) > 1 + SATURATION_ROUNDING) {
+        double relative = model.relativeHumidity(dryBulb2, humidityRatio2, pressure);
+        if (relative > 1 + SATURATION_ROUNDING) {
             return new CoilLine.NoState("the leaving air is supersaturated");
         }
         if (humidityRatio2 == 0) {
             return new CoilLine.NoState("no surface dries air completely");
         }
         double dewPoint = model.dewPoint(humidityRatio2, pressure);
+        if (relative >= 1 - SATURATION_ROUNDING) {
+            // The leaving state is itself on the curve; rounding must not hide that.
+            return new CoilLine.Wet(dewPoint, 0);
+        }
         double heatDrop = enthalpy1 - enthalpy2;
         double adp = Double.NaN;
         if (dewPoint >= Domain.ICE_POINT) {

@@ -14,6 +14,8 @@ final class Domain {
     static final double HIGHEST_PRESSURE = 200_000;
     static final double HIGHEST_HUMIDITY_RATIO = 10;
 
+    private static final double ROUNDING = 1e-9;
+
     private Domain() {}
 
     static void dryBulb(double value) {
@@ -26,5 +28,16 @@ final class Domain {
 
     static void humidityRatio(double value) {
         Range.require("humidity ratio", value, 0, HIGHEST_HUMIDITY_RATIO, "kg/kg");
+    }
+
+    /** A dry bulb that was computed: rounding at the ends of the domain is not an error. */
+    static double dryBulbFound(double value) {
+        Range.require(
+                "dry bulb from enthalpy and humidity ratio",
+                value,
+                LOWEST_TEMPERATURE - ROUNDING,
+                HIGHEST_TEMPERATURE + ROUNDING,
+                "K");
+        return Math.min(Math.max(value, LOWEST_TEMPERATURE), HIGHEST_TEMPERATURE);
     }
 }

@@ -179,13 +179,7 @@ public final class IdealMoistAir {
         double dryBulb =
                 (enthalpy - VAPORIZATION * humidityRatio) / specificHeatUnchecked(humidityRatio)
                         + Domain.ICE_POINT;
-        Range.require(
-                "dry bulb from enthalpy and humidity ratio",
-                dryBulb,
-                Domain.LOWEST_TEMPERATURE,
-                Domain.HIGHEST_TEMPERATURE,
-                "K");
-        return dryBulb;
+        return Domain.dryBulbFound(dryBulb);
     }
 
     /**

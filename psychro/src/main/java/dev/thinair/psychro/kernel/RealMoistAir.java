@@ -50,7 +50,13 @@ public final class RealMoistAir {
 
     private static final double DRY_AIR_AT_0 = -departure(Domain.ICE_POINT, 0, STANDARD_PRESSURE);
 
+    private static final double HIGHEST_VAPOR_SHARE =
+            Domain.HIGHEST_HUMIDITY_RATIO / (MASS_RATIO + Domain.HIGHEST_HUMIDITY_RATIO);
+
     private static final int MOST_PASSES = 60;
+
+    /** How far outside the domain a search for the dry bulb may pass, K. */
+    private static final double MARGIN = 20;
 
     private RealMoistAir() {}
 
@@ -244,20 +250,24 @@ public final class RealMoistAir {
             double enthalpy, double humidityRatio, double pressure) {
         Domain.humidityRatio(humidityRatio);
         Domain.pressure(pressure);
-        double lowest = enthalpyUnchecked(Domain.LOWEST_TEMPERATURE, humidityRatio, pressure);
-        double highest = enthalpyUnchecked(Domain.HIGHEST_TEMPERATURE, humidityRatio, pressure);
-        Range.require("specific enthalpy", enthalpy, lowest, highest, "J/kg");
+        if (!(Math.abs(enthalpy) < Double.POSITIVE_INFINITY)) {
+            throw new IllegalArgumentException(
+                    "specific enthalpy is " + enthalpy + " J/kg, but must be finite");
+        }
         double heatCapacity = IdealMoistAir.specificHeat(humidityRatio);
-        double t =
-                Domain.LOWEST_TEMPERATURE
-                        + (Domain.HIGHEST_TEMPERATURE - Domain.LOWEST_TEMPERATURE)
-                                * (enthalpy - lowest)
-                                / (highest - lowest);
+        double t = Domain.ICE_POINT + (enthalpy - VAPOR_AT_0 * humidityRatio) / heatCapacity;
         for (int pass = 0; pass < MOST_PASSES; pass++) {
+            // Outside the domain the virial fits run wild; a root in it is not there.
+            Range.require(
+                    "dry bulb from enthalpy and humidity ratio",
+                    t,
+                    Domain.LOWEST_TEMPERATURE - MARGIN,
+                    Domain.HIGHEST_TEMPERATURE + MARGIN,
+                    "K");
             double step = (enthalpy - enthalpyUnchecked(t, humidityRatio, pressure)) / heatCapacity;
             t += step;
             if (Math.abs(step) < 1e-11) {
-                return Math.min(Math.max(t, Domain.LOWEST_TEMPERATURE), Domain.HIGHEST_TEMPERATURE);
+                return Domain.dryBulbFound(t);
             }
         }
         throw new ArithmeticException(
@@ -278,17 +288,23 @@ public final class RealMoistAir {
      * @param pressure air pressure, Pa, in [20000, 200000]
      * @return humidity ratio, kg/kg of dry air, in [0, 10]
      * @throws IllegalArgumentException if an argument is NaN or outside its range, or if the pair
-     *     implies a humidity ratio outside [0, 10] kg/kg
+     *     implies a humidity ratio below 0, above saturation or above 10 kg/kg
      * @throws ArithmeticException if the iteration does not converge (not seen)
      */
     public static double humidityRatioFromEnthalpy(
             double dryBulb, double enthalpy, double pressure) {
         check(dryBulb, 0, pressure);
+        double vapor = saturationVaporPressure(dryBulb, pressure);
+        double most =
+                vapor < HIGHEST_VAPOR_SHARE * pressure
+                        ? MASS_RATIO * vapor / (pressure - vapor)
+                        : Domain.HIGHEST_HUMIDITY_RATIO;
+        double highest = enthalpyUnchecked(dryBulb, most, pressure);
         Range.require(
                 "specific enthalpy at this dry bulb",
                 enthalpy,
                 enthalpyUnchecked(dryBulb, 0, pressure),
-                enthalpyUnchecked(dryBulb, Domain.HIGHEST_HUMIDITY_RATIO, pressure),
+                highest + 1e-9 * Math.abs(highest),
                 "J/kg");
         return ratioAtEnthalpy(dryBulb, enthalpy, 0, pressure);
     }
@@ -444,7 +460,7 @@ public final class RealMoistAir {
                 t -> excess(t, enthalpy, humidityRatio, pressure, liquid),
                 low,
                 high,
-                1e-10);
+                1e-12);
     }
 
     /**
@@ -480,11 +496,21 @@ public final class RealMoistAir {
         Range.require(
                 "wet bulb (not above dry bulb)", wetBulb, Domain.LOWEST_TEMPERATURE, dryBulb, "K");
         boolean liquid = wetBulb >= Domain.ICE_POINT;
-        double saturated = saturationHumidityRatio(wetBulb, pressure);
+        double vapor = saturation(wetBulb, pressure, liquid);
+        if (!(vapor < pressure)) {
+            throw new IllegalArgumentException(
+                    "wet bulb is "
+                            + wetBulb
+                            + " K, but must be below the boiling point at an air pressure of "
+                            + pressure
+                            + " Pa");
+        }
+        double saturated = MASS_RATIO * vapor / (pressure - vapor);
         double water = liquid ? liquidEnthalpy(wetBulb) : iceEnthalpy(wetBulb);
         double balance = enthalpyUnchecked(wetBulb, saturated, pressure) - saturated * water;
         double ratio = ratioAtEnthalpy(dryBulb, balance, water, pressure);
-        if (ratio < 0 && ratio > -1e-13) {
+        // Rounding of a wet bulb that was computed for dry air.
+        if (ratio < 0 && ratio > -1e-12) {
             return 0;
         }
         Range.require(
@@ -500,7 +526,7 @@ public final class RealMoistAir {
      * Specific enthalpy of liquid water near saturation, zero at the triple point.
      *
      * @param temperature temperature, K, in [273.15, 393.15]
-     * @return specific enthalpy, J/kg of water; within 0.03 kJ/kg of the tables
+     * @return specific enthalpy, J/kg of water; within 0.1 kJ/kg of the tables
      */
     static double liquidEnthalpy(double temperature) {
         double t = temperature - Domain.ICE_POINT;

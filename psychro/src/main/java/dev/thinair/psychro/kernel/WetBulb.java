@@ -53,8 +53,8 @@ public final class WetBulb {
      * @param dryBulb dry bulb, K, in [173.15, 473.15]
      * @param humidityRatio humidity ratio, kg/kg, in [0, 10], not above saturation
      * @param pressure air pressure, Pa, in [20000, 200000]
-     * @return thermodynamic wet bulb, K, at most the dry bulb (for air at 173.15 K it may lie a few
-     *     1e-8 K below that)
+     * @return thermodynamic wet bulb, K, at most the dry bulb (dry air of 173.15 K has one up to
+     *     0.13 mK below the domain)
      * @throws IllegalArgumentException if an argument is NaN or outside its range, or if the air is
      *     supersaturated (fog has no wet bulb of its own)
      */

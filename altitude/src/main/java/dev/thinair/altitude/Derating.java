@@ -135,6 +135,14 @@ public final class Derating {
                     "Gas sold at elevation may already be derated in heating value; ask the gas"
                             + " utility before derating twice.");
 
+    private static final List<String> SPEED_CAUTIONS =
+            List.of(
+                    "Speeding up a blower loads its motor: stay within the motor's nameplate current and"
+                            + " the maker's speed limit.",
+                    "Work inside the air handler is electrical work with moving parts: disconnect the"
+                            + " power first, and leave it to a licensed technician where the local"
+                            + " code says so.");
+
     private final Question question;
     private final double densityRatio;
     private final double volume;
@@ -390,7 +398,7 @@ public final class Derating {
                 pressure,
                 power,
                 Double.NaN,
-                List.of(),
+                question == Question.BLOWER_AT_SAME_SPEED ? List.of() : SPEED_CAUTIONS,
                 b -> {
                     b.step("volume ratio", volumeFormula, Units.ratio(volume), FAN_LAWS)
                             .step(

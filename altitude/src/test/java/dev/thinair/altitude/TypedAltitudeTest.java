@@ -199,6 +199,10 @@ class TypedAltitudeTest {
         assertThat(burner.heatOf(Units.btuPerHour(100_000)))
                 .isEqualTo(Units.quantity(100_000 * 0.712, Units.BTU_PER_HOUR));
         assertThat(Derating.ductsAtSameVelocity(RATIO).cautions()).isEmpty();
+        assertThat(Derating.blowerAtSameSpeed(RATIO).cautions()).isEmpty();
+        assertThat(Derating.blowerAtSameMass(RATIO).cautions().get(1)).contains("disconnect");
+        assertThat(Derating.blowerAtSamePressure(RATIO).working().notes())
+                .anyMatch(note -> note.contains("nameplate"));
     }
 
     @Test

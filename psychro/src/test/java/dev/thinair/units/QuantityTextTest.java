@@ -3,11 +3,13 @@ package dev.thinair.units;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
 import java.util.stream.Stream;
 import javax.measure.Quantity;
+import javax.measure.format.MeasurementParseException;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
@@ -342,6 +344,10 @@ class QuantityTextTest {
     void the_embedder_s_unit_format_is_left_alone() {
         QuantityText.parse("5 ft/s", Speed.class);
         assertThat(SimpleUnitFormat.getInstance().format(Units.FOOT)).isEqualTo("m*0.3048");
+        assertThatThrownBy(() -> SimpleUnitFormat.getInstance().parse("cfm"))
+                .isInstanceOf(MeasurementParseException.class);
+        assertThat(SimpleUnitFormat.getInstance().parse("C").getDimension())
+                .isNotEqualTo(Units.KELVIN.getDimension());
     }
 
     @Test

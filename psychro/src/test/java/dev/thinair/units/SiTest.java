@@ -3,11 +3,16 @@ package dev.thinair.units;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatNullPointerException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
+import java.lang.reflect.ParameterizedType;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.measure.MetricPrefix;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -16,6 +21,7 @@ import javax.measure.quantity.Temperature;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import tech.units.indriya.function.RationalNumber;
 import tech.units.indriya.quantity.Quantities;
 
@@ -210,5 +216,34 @@ class SiTest {
                 .withMessage(
                         "attic has unit \"BTU/(h ft2 °F)\", but must be a thermal resistance (SI"
                                 + " unit m2 K/W)");
+    }
+
+    static Stream<Method> crossings() {
+        return Stream.of(Si.class.getMethods()).filter(m -> Modifier.isStatic(m.getModifiers()));
+    }
+
+    // One method per quantity type: each must lead to its own type's SI unit, from every unit that
+    // the type is written in.
+    @ParameterizedTest
+    @MethodSource("crossings")
+    @SuppressWarnings({"unchecked", "rawtypes"})
+    void every_crossing_leads_to_the_si_unit_of_its_type(Method crossing)
+            throws ReflectiveOperationException {
+        ParameterizedType parameter = (ParameterizedType) crossing.getGenericParameterTypes()[0];
+        Kind kind = Kind.of((Class) parameter.getActualTypeArguments()[0]);
+        for (Kind.Written written : kind.units()) {
+            Quantity<?> quantity = Units.ofAny(2.5, written.unit());
+            double expected = Crossing.convert(quantity, kind.si());
+            assertThat((double) crossing.invoke(null, quantity, "name")).isEqualTo(expected);
+        }
+        assertThatThrownBy(() -> crossing.invoke(null, null, "the name"))
+                .cause()
+                .isInstanceOf(NullPointerException.class)
+                .hasMessageStartingWith("the name is null, but must be a");
+    }
+
+    @Test
+    void there_is_one_crossing_per_kind() {
+        assertThat(crossings()).hasSize(Kind.all().size());
     }
 }

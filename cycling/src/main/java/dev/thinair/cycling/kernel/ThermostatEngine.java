@@ -309,9 +309,14 @@ public final class ThermostatEngine {
             if (sinceJump >= 4 && change < lastChange) {
                 // What one pass changed will be changed again, less each time: add up the rest at
                 // once.
-                double rest = ratio / (1 - ratio);
+                // Only modes that remember the day before: in faster ones the change is the phase
+                // of
+                // the last cycle, which must not be amplified.
+                double rest = Math.min(10, ratio / (1 - ratio));
                 for (int k = 0; k < n; k++) {
-                    z[k] += rest * (z[k] - startOfPass[k]);
+                    if (inverseRate[k] > 0.5 * duration) {
+                        z[k] += rest * (z[k] - startOfPass[k]);
+                    }
                 }
                 sinceJump = 0;
             }

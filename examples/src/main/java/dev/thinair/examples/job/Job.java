@@ -138,7 +138,11 @@ public record Job(
                 unit.thermostat(),
                 unit.tariff(),
                 part.partIfGiven("furnace")
-                        .map(f -> new Burner(f.amount("input", Power.class), f.ratio("efficiency"))),
+                        .map(
+                                f ->
+                                        new Burner(
+                                                f.amount("input", Power.class),
+                                                f.ratio("efficiency"))),
                 new Wishes(
                         customer.amount("cooling-setpoint", Temperature.class),
                         customer.amount("heating-setpoint", Temperature.class),

@@ -9,8 +9,8 @@ import dev.thinair.loads.FramedAssembly;
 import dev.thinair.loads.Glazing;
 import dev.thinair.loads.Ground;
 import dev.thinair.loads.HeatingDesignDay;
-import dev.thinair.loads.House;
 import dev.thinair.loads.HourlyWeather;
+import dev.thinair.loads.House;
 import dev.thinair.loads.Infiltration;
 import dev.thinair.loads.Layer;
 import dev.thinair.loads.Material;
@@ -61,7 +61,8 @@ final class JobHouse {
 
     Site site() throws JobFileException {
         Part p = job.part("site");
-        return Model.at(p,
+        return Model.at(
+                p,
                 () -> {
                     Site site =
                             Site.of(
@@ -91,7 +92,8 @@ final class JobHouse {
 
     CoolingDesignDay coolingDay(Site site) throws JobFileException {
         Part p = job.part("cooling-day");
-        return Model.at(p,
+        return Model.at(
+                p,
                 () -> {
                     CoolingDesignDay.Builder b =
                             CoolingDesignDay.at(site)
@@ -112,7 +114,8 @@ final class JobHouse {
 
     HeatingDesignDay heatingDay(Site site) throws JobFileException {
         Part p = job.part("heating-day");
-        return Model.at(p,
+        return Model.at(
+                p,
                 () -> {
                     HeatingDesignDay d =
                             HeatingDesignDay.of(site, p.amount("dry-bulb", Temperature.class));
@@ -140,7 +143,10 @@ final class JobHouse {
                                                     m.amount("dew-point", Temperature.class),
                                                     site.pressure())
                                             .humidityRatio(),
-                                    day.amount("wind-speed", Speed.class, Units.metresPerSecond(CoolingDesignDay.USUAL_WIND)),
+                                    day.amount(
+                                            "wind-speed",
+                                            Speed.class,
+                                            Units.metresPerSecond(CoolingDesignDay.USUAL_WIND)),
                                     m.amount("cloud-cover", Dimensionless.class),
                                     day.ratio("beam-optical-depth"),
                                     day.ratio("diffuse-optical-depth")));
@@ -158,7 +164,8 @@ final class JobHouse {
         for (Part m : p.parts("materials")) {
             materials.put(
                     m.text("name"),
-                    Model.at(m,
+                    Model.at(
+                            m,
                             () ->
                                     Material.of(
                                             m.text("name"),
@@ -190,7 +197,8 @@ final class JobHouse {
         Part leaks = p.part("infiltration");
         double cubicMetres = volume;
         house.infiltration(
-                Model.at(leaks,
+                Model.at(
+                        leaks,
                         () -> {
                             if (leaks.has("air-changes")) {
                                 return Infiltration.airChanges(
@@ -200,8 +208,7 @@ final class JobHouse {
                             Exposure exposure = exposure(p);
                             if (leaks.has("leakage-area")) {
                                 return Infiltration.leakageArea(
-                                        leaks.amount("leakage-area", Area.class),
-                                        exposure);
+                                        leaks.amount("leakage-area", Area.class), exposure);
                             }
                             return Infiltration.blowerDoor(
                                     leaks.amount("air-changes-at-50-pascals", AirChangeRate.class),
@@ -240,7 +247,8 @@ final class JobHouse {
             if (l.has("resistance")) {
                 plain[i] =
                         Layer.ofResistance(
-                                "layer " + (i + 1), l.amount("resistance", ThermalResistance.class));
+                                "layer " + (i + 1),
+                                l.amount("resistance", ThermalResistance.class));
             } else {
                 Quantity<Length> thickness = l.amount("thickness", Length.class);
                 plain[i] = Layer.of(materials.get(l.text("material")), thickness);
@@ -359,8 +367,7 @@ final class JobHouse {
                             v.amount("width", Length.class),
                             v.amount("height", Length.class),
                             g.amount("u-factor", ThermalTransmittance.class),
-                            Glazing.clearDouble()
-                                    .scaledTo(g.ratio("solar-heat-gain-coefficient")));
+                            Glazing.clearDouble().scaledTo(g.ratio("solar-heat-gain-coefficient")));
             if (g.has("shade-factor")) {
                 window =
                         window.withShade(

@@ -133,7 +133,7 @@ public final class Drawing {
      * @param name its name
      * @param first first value, drawn filled
      * @param second second value, drawn as an outline
-     * @param note a word behind the bar, or an empty text
+     * @param note a word behind the name, or an empty text
      */
     public record Bar(String name, double first, double second, String note) {}
 
@@ -152,10 +152,10 @@ public final class Drawing {
         int longest = 0;
         for (Bar b : bars) {
             high = Math.max(high, Math.max(b.first(), b.second()));
-            longest = Math.max(longest, b.name().length());
+            longest = Math.max(longest, label(b).length());
         }
-        double left = Math.min(170, 14 + 6.1 * longest);
-        double right = W - 66;
+        double left = Math.min(190, 14 + 6.1 * longest);
+        double right = W - 84;
         double row = 21;
         double top = 34;
         StringBuilder out = open(W, top + row * bars.size() + 8, describe);
@@ -170,7 +170,7 @@ public final class Drawing {
         for (int i = 0; i < bars.size(); i++) {
             Bar b = bars.get(i);
             double y = top + i * row;
-            out.append(text("", left - 6, y + 12, "end", b.name()));
+            out.append(text("", left - 6, y + 12, "end", label(b)));
             out.append("<rect class=\"bar\"")
                     .append(box(left, y + 2, Math.max(0, b.first() * scale), 13))
                     .append("/>\n");
@@ -179,17 +179,20 @@ public final class Drawing {
                     .append("/>\n");
             String label =
                     String.format(Locale.ROOT, "%.0f \u2192 %.0f", b.first(), b.second())
-                            + (i == 0 ? " " + unit : "")
-                            + (b.note().isEmpty() ? "" : " " + b.note());
+                            + (i == 0 ? " " + unit : "");
             out.append(
                     text(
                             "soft",
-                            Math.min(left + Math.max(b.first(), b.second()) * scale + 5, W - 62),
+                            left + Math.max(b.first(), b.second()) * scale + 5,
                             y + 12,
                             "start",
                             label));
         }
         return out.append("</svg>").toString();
+    }
+
+    private static String label(Bar b) {
+        return b.note().isEmpty() ? b.name() : b.name() + " (" + b.note() + ")";
     }
 
     private static StringBuilder open(double width, double height, String describe) {

@@ -90,12 +90,20 @@ public final class HtmlForm {
                 } else {
                     // The head is repeated in the cell: on a narrow screen rows become cards.
                     out.append("<td data-head=\"").append(escape(t.head().get(c))).append("\">");
-                    out.append("<span>").append(cell).append("</span></td>");
+                    out.append("<span>").append(inBrackets(cell)).append("</span></td>");
                 }
             }
             out.append("</tr>\n");
         }
         out.append("</tbody>\n</table>\n");
+    }
+
+    /** The other unit system in smaller letters. */
+    private static String inBrackets(String cell) {
+        int at = cell.endsWith(")") ? cell.lastIndexOf(" (") : -1;
+        return at < 0
+                ? cell
+                : cell.substring(0, at) + " <small>" + cell.substring(at + 1) + "</small>";
     }
 
     private static void list(StringBuilder out, String tag, List<String> items) {
@@ -152,6 +160,9 @@ public final class HtmlForm {
             tbody th{font-weight:500}
             thead th{border-bottom:2px solid var(--ink);font-weight:600}
             tr.marked{background:var(--wash)}
+            td small{display:block;color:var(--soft);white-space:nowrap;font-size:.85em}
+            td span{white-space:nowrap}
+            tbody th{max-width:22rem}
             figure{margin:1rem 0;max-width:42rem;break-inside:avoid}
             figure svg{width:100%;height:auto;display:block}
             figcaption{color:var(--soft);font-size:.92rem}
@@ -170,6 +181,7 @@ public final class HtmlForm {
               tr.marked{border-color:var(--cool);background:var(--wash)}
               tbody th{display:block;border:0;padding:.1rem 0;font-weight:600}
               td{display:flex;justify-content:space-between;gap:1rem;border:0;padding:.1rem 0;text-align:right}
+              td small{display:inline}
               td::before{content:attr(data-head);color:var(--soft);text-align:left}
             }
             @media print{:root{--ink:#000;--soft:#333;--paper:#fff;--card:#fff;--line:#999;--cool:#0b5fa5;

@@ -62,7 +62,7 @@ public final class Show {
 
     /** Degree hours, given in K h. */
     public String degreeHours(double kelvinHours) {
-        return both(number(1.8 * kelvinHours, 0) + " °F·h", number(kelvinHours, 0) + " K·h");
+        return both(number(1.8 * kelvinHours, 1) + " °F h", number(kelvinHours, 1) + " K h");
     }
 
     public String length(Quantity<Length> l) {
@@ -107,7 +107,7 @@ public final class Show {
     public String perTon(Quantity<FlowPerCapacity> f) {
         return both(
                 number(in(f, Units.CUBIC_FOOT_PER_MINUTE_PER_TON), 0) + " cfm/ton",
-                number(in(f, Units.LITRE_PER_SECOND_PER_KILOWATT), 0) + " L/(s·kW)");
+                number(in(f, Units.LITRE_PER_SECOND_PER_KILOWATT), 0) + " L/s per kW");
     }
 
     public String heat(Quantity<Power> p) {
@@ -200,9 +200,13 @@ public final class Show {
         if (is(u, Units.METRE)) {
             return size((Quantity<Length>) q);
         }
+        if (is(u, Units.KILOGRAM_PER_CUBIC_METRE)) {
+            return density((Quantity<Density>) q);
+        }
         if (is(u, Units.RATIO)) {
             Quantity<Dimensionless> r = (Quantity<Dimensionless>) q;
-            return u.equals(Units.PERCENT) ? percent(r) : number(in(r, Units.RATIO), 2);
+            double v = in(r, Units.RATIO);
+            return u.equals(Units.PERCENT) ? percent(r) : number(v, v == Math.rint(v) ? 0 : 2);
         }
         return q.toString();
     }

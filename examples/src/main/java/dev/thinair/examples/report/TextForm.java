@@ -7,6 +7,13 @@ import java.util.List;
 public final class TextForm {
     private static final int WIDTH = 96;
 
+    /**
+     * Widest first column and widest other column of a table that does not fit on one line a row.
+     */
+    private static final int FIRST = 38;
+
+    private static final int COLUMN = 15;
+
     private TextForm() {}
 
     public static String of(Document document) {
@@ -53,44 +60,92 @@ public final class TextForm {
     }
 
     private static void table(StringBuilder out, Document.Table t) {
-        int columns = t.head().size();
-        int[] width = new int[columns];
+        out.append('\n').append(t.caption()).append('\n');
         List<List<String>> all = new ArrayList<>();
         all.add(t.head());
         all.addAll(t.rows());
+        boolean narrow = width(all) > WIDTH + 8;
+        List<List<List<String>>> cells = new ArrayList<>();
         for (List<String> row : all) {
+            List<List<String>> split = new ArrayList<>();
+            for (int c = 0; c < row.size(); c++) {
+                split.add(lines(plain(row.get(c)), c == 0 ? FIRST : COLUMN, narrow));
+            }
+            cells.add(split);
+        }
+        int columns = t.head().size();
+        int[] width = new int[columns];
+        for (List<List<String>> row : cells) {
             for (int c = 0; c < columns; c++) {
-                width[c] = Math.max(width[c], plain(row.get(c)).length());
+                for (String line : row.get(c)) {
+                    width[c] = Math.max(width[c], line.length());
+                }
             }
         }
         int total = 2 * (columns - 1);
         for (int w : width) {
             total += w;
         }
-        out.append('\n').append(t.caption()).append('\n');
-        if (total > WIDTH + 24) {
-            // Too wide for a terminal: one small block a row instead.
-            for (List<String> row : t.rows()) {
-                wrap(out, row.get(0), "  ", "    ");
-                for (int c = 1; c < columns; c++) {
-                    wrap(out, t.head().get(c) + ": " + row.get(c), "      ", "        ");
+        for (int r = 0; r < cells.size(); r++) {
+            int height = 1;
+            for (List<String> cell : cells.get(r)) {
+                height = Math.max(height, cell.size());
+            }
+            for (int l = 0; l < height; l++) {
+                StringBuilder line =
+                        new StringBuilder(r > 0 && r - 1 == t.marked() && l == 0 ? "> " : "  ");
+                for (int c = 0; c < columns; c++) {
+                    List<String> cell = cells.get(r).get(c);
+                    String part = l < cell.size() ? cell.get(l) : "";
+                    String gap = " ".repeat(width[c] - part.length());
+                    line.append(c == 0 ? part + gap : gap + part);
+                    line.append(c < columns - 1 ? "  " : "");
                 }
+                out.append(line.toString().stripTrailing()).append('\n');
             }
-            return;
-        }
-        for (int r = 0; r < all.size(); r++) {
-            StringBuilder line = new StringBuilder("  ");
-            for (int c = 0; c < columns; c++) {
-                String cell = plain(all.get(r).get(c));
-                String gap = " ".repeat(width[c] - cell.length());
-                line.append(c == 0 ? cell + gap : gap + cell);
-                line.append(c < columns - 1 ? "  " : "");
-            }
-            out.append(line.toString().stripTrailing()).append('\n');
             if (r == 0) {
                 out.append("  ").append("-".repeat(total)).append('\n');
             }
         }
+    }
+
+    private static int width(List<List<String>> rows) {
+        int columns = rows.get(0).size();
+        int total = 2 * (columns - 1);
+        for (int c = 0; c < columns; c++) {
+            int w = 0;
+            for (List<String> row : rows) {
+                w = Math.max(w, plain(row.get(c)).length());
+            }
+            total += w;
+        }
+        return total;
+    }
+
+    /**
+     * A cell as it is, or on several lines: the bracketed other unit system on a line of its own.
+     */
+    private static List<String> lines(String cell, int widest, boolean narrow) {
+        if (!narrow) {
+            return List.of(cell);
+        }
+        List<String> lines = new ArrayList<>();
+        int bracket = cell.endsWith(")") ? cell.lastIndexOf(" (") : -1;
+        for (String part :
+                bracket > 0
+                        ? new String[] {cell.substring(0, bracket), cell.substring(bracket + 1)}
+                        : new String[] {cell}) {
+            StringBuilder line = new StringBuilder();
+            for (String word : part.strip().split(" ")) {
+                if (line.length() > 0 && line.length() + 1 + word.length() > widest) {
+                    lines.add(line.toString());
+                    line = new StringBuilder();
+                }
+                line.append(line.length() == 0 ? "" : " ").append(word);
+            }
+            lines.add(line.toString());
+        }
+        return lines;
     }
 
     private static void wrap(StringBuilder out, String text, String first, String next) {
@@ -110,12 +165,14 @@ public final class TextForm {
 
     /** Signs outside ASCII become letters, so that the text survives any terminal's encoding. */
     static String plain(String text) {
-        return text.replace("°", " deg")
+        return text.replace("°", "")
                 .replace("²", "2")
                 .replace("³", "3")
                 .replace("\u2013", "-")
                 .replace("\u2212", "-")
                 .replace("\u00d7", "x")
-                .replace("\u2019", "'");
+                .replace("\u2019", "'")
+                .replace("\u201c", "\"")
+                .replace("\u201d", "\"");
     }
 }

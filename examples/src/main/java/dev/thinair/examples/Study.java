@@ -1,0 +1,197 @@
+package dev.thinair.examples;
+
+import dev.thinair.altitude.kernel.StandardAtmosphere;
+import dev.thinair.cycling.InstalledSystem;
+import dev.thinair.cycling.Review;
+import dev.thinair.cycling.UnitState;
+import dev.thinair.ducts.Airflow;
+import dev.thinair.ducts.DuctSystem;
+import dev.thinair.ducts.Retrofit;
+import dev.thinair.examples.job.Job;
+import dev.thinair.loads.CompiledHouse;
+import dev.thinair.loads.DesignLoad;
+import dev.thinair.loads.Setpoint;
+import dev.thinair.psychro.MoistAir;
+import dev.thinair.units.FlowPerCapacity;
+import dev.thinair.units.Si;
+import dev.thinair.units.Units;
+import dev.thinair.units.VolumeFlow;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import javax.measure.Quantity;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Power;
+import javax.measure.quantity.Temperature;
+
+/** Everything the service call computes, through the library's public interface. */
+final class Study {
+    /** Most added runs that are tried; no attic or crawlspace takes more. */
+    static final int MOST_RUNS = 20;
+
+    private static final double TON = 12_000 * 1055.05585262 / 3600; // W
+    static final Quantity<Length> RUN_LENGTH = Units.feet(20);
+    private static final int[] NOMINAL_INCHES = {5, 6, 7, 8};
+    private static final double[] TARGETS = {350, 400};
+
+    final Job job;
+    final CompiledHouse house;
+    final MoistAir roomAir;
+    final DesignLoad coolingWanted;
+    final DesignLoad coolingUsual;
+    final DesignLoad heatingWanted;
+    final DesignLoad heatingUsual;
+    final InstalledSystem asFound;
+    final InstalledSystem opened;
+    final InstalledSystem filtered;
+    final InstalledSystem mended;
+    final Review review;
+
+    Study(Job job) {
+        this.job = job;
+        house = job.house().compile(job.site());
+        Job.Wishes w = job.wishes();
+        roomAir =
+                MoistAir.ofDryBulbAndRelativeHumidity(
+                        w.cooling(), w.relativeHumidity(), job.site().pressure());
+        coolingWanted = cooling(w.cooling());
+        coolingUsual = cooling(w.usualCooling());
+        heatingWanted = heating(w.heating());
+        heatingUsual = heating(w.usualHeating());
+        asFound =
+                InstalledSystem.builder()
+                        .house(house)
+                        .designDay(job.coolingDay())
+                        .ducts(job.ducts())
+                        .unit(job.unit())
+                        .thermostat(job.thermostat())
+                        .tariff(job.tariff())
+                        .wantedSetpoint(w.cooling())
+                        .build();
+        DuctSystem open = job.ducts().withRegistersOpened();
+        opened = asFound.withDucts(open);
+        filtered = asFound.withDucts(clean(job.ducts()));
+        mended = asFound.withDucts(clean(open));
+        review = Review.of(asFound);
+    }
+
+    private DesignLoad cooling(Quantity<Temperature> setpoint) {
+        return house.coolingLoad(
+                job.coolingDay(),
+                Setpoint.of(setpoint).withRelativeHumidity(job.wishes().relativeHumidity()));
+    }
+
+    private DesignLoad heating(Quantity<Temperature> setpoint) {
+        return house.heatingLoad(job.heatingDay(), Setpoint.of(setpoint));
+    }
+
+    private static DuctSystem clean(DuctSystem ducts) {
+        return ducts.filter().map(f -> ducts.withFilter(f.cleaned())).orElse(ducts);
+    }
+
+    /** Air density at the site over that of standard air, for the air in the rooms. */
+    double densityRatio() {
+        return Si.kilogramsPerCubicMetre(roomAir.density(), "density") / 1.2013847;
+    }
+
+    /** Pressure at the site over that at sea level. */
+    double pressureRatio() {
+        return job.site().pascals() / StandardAtmosphere.pressure(0);
+    }
+
+    /** One row of the table of added runs. */
+    record AddedRuns(
+            double target, Quantity<Length> diameter, OptionalInt count, Airflow reached) {}
+
+    /**
+     * Runs to be added, after registers are open and the filter is new, until the ducts carry so
+     * many standard cfm for each ton of a capacity.
+     */
+    List<AddedRuns> addedRuns(Quantity<Power> capacity) {
+        double tons = Si.watts(capacity, "capacity") / TON;
+        Airflow now = mended.airflow();
+        double density = Si.kilogramsPerCubicMetre(now.density(), "density");
+        double viscosity = Si.pascalSeconds(roomAir.viscosity(), "viscosity");
+        List<AddedRuns> rows = new ArrayList<>();
+        for (double target : TARGETS) {
+            Quantity<VolumeFlow> wanted = Units.cubicFeetPerMinute(target * tons);
+            for (int inches : NOMINAL_INCHES) {
+                Quantity<Length> diameter = Units.inches(inches);
+                List<Retrofit.Option> options =
+                        Retrofit.of(mended.ducts(), wanted)
+                                .air(density, viscosity)
+                                .addedRuns(
+                                        MOST_RUNS,
+                                        List.of(diameter),
+                                        RUN_LENGTH,
+                                        List.of(DuctSystem.SUPPLY_PLENUM),
+                                        neediestRoom())
+                                .search()
+                                .options();
+                if (options.isEmpty()) {
+                    rows.add(
+                            new AddedRuns(
+                                    target,
+                                    diameter,
+                                    OptionalInt.empty(),
+                                    added(MOST_RUNS, diameter)));
+                } else {
+                    Retrofit.Option best = options.get(0);
+                    int count = best.system().runNames().size() - mended.ducts().runNames().size();
+                    rows.add(
+                            new AddedRuns(target, diameter, OptionalInt.of(count), best.airflow()));
+                }
+            }
+        }
+        return rows;
+    }
+
+    private Airflow added(int count, Quantity<Length> diameter) {
+        return mended.withDucts(
+                        mended.ducts()
+                                .withAddedRuns(
+                                        count,
+                                        diameter,
+                                        RUN_LENGTH,
+                                        DuctSystem.SUPPLY_PLENUM,
+                                        neediestRoom()))
+                .airflow();
+    }
+
+    /** The room whose peak load is largest against the air it gets as found. */
+    String neediestRoom() {
+        String worst = null;
+        double most = -1;
+        for (String room : coolingWanted.rooms()) {
+            double load = Si.watts(coolingWanted.roomPeak(room), "room peak");
+            double air = Si.cubicMetresPerSecond(asFound.airflow().supplyTo(room), "airflow");
+            double need = load / Math.max(air, 1e-4);
+            if (load > 0 && need > most) {
+                most = need;
+                worst = room;
+            }
+        }
+        return worst;
+    }
+
+    /** The same unit family with another rated capacity, on the ducts of another system. */
+    InstalledSystem withCapacity(InstalledSystem system, Quantity<Power> capacity) {
+        return system.withUnit(job.unit().withRatedCapacity(capacity));
+    }
+
+    /** Actual or standard airflow for each ton of a capacity that the system does not have. */
+    static Quantity<FlowPerCapacity> perTon(Quantity<VolumeFlow> flow, Quantity<Power> capacity) {
+        return Units.quantity(
+                Si.cubicMetresPerSecond(flow, "airflow") / Si.watts(capacity, "capacity"),
+                Units.CUBIC_METRE_PER_SECOND_PER_WATT);
+    }
+
+    static UnitState state(InstalledSystem system) {
+        return system.unitStateAtDesign();
+    }
+
+    /** One nominal ton more than installed. */
+    Quantity<Power> biggerCapacity() {
+        return Units.watts(Si.watts(job.unit().ratedCapacity(), "rated capacity") + TON);
+    }
+}

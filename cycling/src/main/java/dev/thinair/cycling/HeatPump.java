@@ -1,11 +1,14 @@
 package dev.thinair.cycling;
 
 import dev.thinair.cycling.kernel.HeatPumpModel;
+import dev.thinair.cycling.kernel.RatingBins;
+import dev.thinair.cycling.kernel.SeasonalRatings;
 import dev.thinair.units.Range;
 import dev.thinair.units.Si;
 import dev.thinair.units.Units;
 import java.util.Locale;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
@@ -16,6 +19,11 @@ import javax.measure.quantity.Temperature;
  * @see HeatPumpModel for the effect of thin air
  */
 public final class HeatPump {
+
+    private static final double BTU_PER_WATT_HOUR = 3600 / 1055.05585262;
+    private static final double REGION_IV_OUTDOOR = (5 + 459.67) / 1.8;
+    private static final double REGION_IV_ZERO_LOAD = (55 + 459.67) / 1.8;
+    private static final double NEVER = 150;
 
     private final String name;
     private final double capacity47;
@@ -189,8 +197,78 @@ public final class HeatPump {
                 / Si.watts(power(outdoor, pressure), "power");
     }
 
-    double[] points() {
-        return new double[] {capacity47, power47, capacity35, power35, capacity17, power17};
+    /**
+     * Seasonal heating rating by appendix M, climate region IV, never cut out.
+     *
+     * @param designRequirement design heating requirement
+     * @param degradation degradation coefficient, in [0, 1]
+     * @param bins heating bins, {@link RatingBins#HEATING_REGION_IV} or the user's own
+     * @return heat over electricity, in Btu/(W h)
+     * @throws IllegalArgumentException if something is missing or out of range
+     * @see SeasonalRatings#heatingM
+     */
+    public Quantity<Dimensionless> heatingSeason(
+            Quantity<Power> designRequirement, double degradation, RatingBins bins) {
+        requireBins(bins);
+        return Units.btuPerWattHour(
+                BTU_PER_WATT_HOUR
+                        * SeasonalRatings.heatingM(
+                                capacity47,
+                                power47,
+                                capacity35,
+                                power35,
+                                capacity17,
+                                power17,
+                                degradation,
+                                Si.watts(designRequirement, "design heating requirement"),
+                                REGION_IV_OUTDOOR,
+                                NEVER,
+                                NEVER,
+                                1,
+                                bins));
+    }
+
+    /**
+     * Seasonal heating rating by appendix M1, climate region IV, never cut out.
+     *
+     * @param coolingCapacity cooling capacity at 95 &deg;F
+     * @param slopeFactor factor C of the load line; 1.15 for single and two stages, from memory
+     * @param degradation degradation coefficient, in [0, 1]
+     * @param bins heating bins, {@link RatingBins#HEATING_REGION_IV_M1} or the user's own
+     * @return heat over electricity, in Btu/(W h)
+     * @throws IllegalArgumentException if something is missing or out of range
+     * @see SeasonalRatings#heatingM1
+     */
+    public Quantity<Dimensionless> heatingSeasonM1(
+            Quantity<Power> coolingCapacity,
+            double slopeFactor,
+            double degradation,
+            RatingBins bins) {
+        requireBins(bins);
+        return Units.btuPerWattHour(
+                BTU_PER_WATT_HOUR
+                        * SeasonalRatings.heatingM1(
+                                capacity47,
+                                power47,
+                                capacity35,
+                                power35,
+                                capacity17,
+                                power17,
+                                degradation,
+                                Si.watts(coolingCapacity, "cooling capacity"),
+                                slopeFactor,
+                                REGION_IV_ZERO_LOAD,
+                                REGION_IV_OUTDOOR,
+                                NEVER,
+                                NEVER,
+                                1,
+                                bins));
+    }
+
+    private static void requireBins(RatingBins bins) {
+        if (bins == null) {
+            throw new IllegalArgumentException("bin table is missing");
+        }
     }
 
     /**

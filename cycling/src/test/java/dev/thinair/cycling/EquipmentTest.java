@@ -152,6 +152,34 @@ class EquipmentTest {
     }
 
     @Test
+    void heat_pump_seasons() {
+        HeatPump pump =
+                HeatPump.of(
+                        "reference",
+                        btuPerHour(36_000),
+                        watts(3_000),
+                        btuPerHour(30_000),
+                        watts(2_900),
+                        btuPerHour(22_000),
+                        watts(2_600));
+        // Reference cases CYC-HSPF-01 and CYC-HSPF2-01; their cut-out lies below every bin.
+        assertThat(
+                        pump.heatingSeason(btuPerHour(35_000), 0.25, RatingBins.HEATING_REGION_IV)
+                                .getValue()
+                                .doubleValue())
+                .isCloseTo(8.36430011127, within(1e-9));
+        assertThat(
+                        pump.heatingSeasonM1(
+                                        btuPerHour(36_000),
+                                        1.15,
+                                        0.25,
+                                        RatingBins.HEATING_REGION_IV_M1)
+                                .getValue()
+                                .doubleValue())
+                .isCloseTo(7.49337979331, within(1e-9));
+    }
+
+    @Test
     void cycle_estimate_at_the_ends() {
         Thermostat t = Thermostat.at(fahrenheit(75));
         CycleEstimate none = CycleEstimate.of(UNIT, t, watts(0), watts(10_000));

@@ -206,6 +206,14 @@ public final class Refrigerant {
                 "saturation temperature not found at " + pressure + " Pa, last " + t + " K");
     }
 
+    double lnPressure(double t, double inverse) {
+        return p0 + p1 * inverse + t * (p2 + p3 * t);
+    }
+
+    double lnPressureSlope(double t, double inverse) {
+        return p2 + 2 * p3 * t - p1 * inverse * inverse;
+    }
+
     double lnPressure(double t) {
         return p0 + p1 / t + t * (p2 + p3 * t);
     }

@@ -21,8 +21,10 @@ public final class SeasonalRatings {
 
     private static final double F17 = fahrenheit(17);
     private static final double F35 = fahrenheit(35);
+    private static final double F40 = fahrenheit(40);
     private static final double F45 = fahrenheit(45);
     private static final double F47 = fahrenheit(47);
+    private static final double F62 = fahrenheit(62);
     private static final double F65 = fahrenheit(65);
     private static final double F67 = fahrenheit(67);
     private static final double F82 = fahrenheit(82);
@@ -569,6 +571,220 @@ public final class SeasonalRatings {
                 bins);
     }
 
+    /**
+     * Seasonal heating ratio of a two-stage heat pump. At each bin the low stage cycles when it
+     * meets the load; else both alternate; when the low stage is locked out the high stage cycles;
+     * the high stage runs without pause and resistance heat makes up the rest when it cannot meet
+     * the load.
+     *
+     * <p>High stage as {@link #heatingLine}. Low stage: through 47 and 62 &deg;F from 40 &deg;F up,
+     * through 17 and 35 &deg;F from 17 to 40 &deg;F, through 17 and 47 &deg;F below. From memory of
+     * appendix M section 4.2.3; there is no reference case for it.
+     *
+     * @param high capacity and power of the high stage in W: Q47, P47, Q35, P35, Q17, P17
+     * @param low capacity and power of the low stage in W: Q62, P62, Q47, P47, Q35, P35, Q17, P17
+     * @param lowDegradation degradation coefficient of the low stage, in [0, 1]
+     * @param highDegradation degradation coefficient of the high stage, in [0, 1]
+     * @param lowLockOut outdoor temperature at and below which the low stage is locked out, K;
+     *     negative infinity if never
+     * @param loads load of each bin, W, from {@link #heatingLoadM} or {@link #heatingLoadM1}, not
+     *     negative
+     * @param cutOut outdoor temperature at and below which the compressor is off, K
+     * @param cutIn outdoor temperature above which it always may run, K, not below the cut-out
+     * @param defrostCredit demand-defrost factor, in [1, 1.05]
+     * @param bins heating bins
+     * @return seasonal ratio, W/W
+     * @throws IllegalArgumentException if an argument is NaN, out of range or of the wrong length
+     */
+    public static double heatingTwoStage(
+            double[] high,
+            double[] low,
+            double lowDegradation,
+            double highDegradation,
+            double lowLockOut,
+            double[] loads,
+            double cutOut,
+            double cutIn,
+            double defrostCredit,
+            RatingBins bins) {
+        checkStaged(high, low, 8, loads, cutOut, cutIn, defrostCredit, bins);
+        if (Double.isNaN(lowLockOut)) {
+            throw new IllegalArgumentException("lock-out temperature is NaN K");
+        }
+        double heat = 0;
+        double energy = 0;
+        for (int i = 0; i < bins.size(); i++) {
+            double t = bins.kelvin(i);
+            double n = bins.fraction(i);
+            double load = loads[i];
+            double q1 = lowHeatingLine(t, low, 0);
+            double p1 = lowHeatingLine(t, low, 1);
+            double q2 = heatingLine(t, high[0], high[2], high[4]);
+            double p2 = heatingLine(t, high[1], high[3], high[5]);
+            double available = t <= cutOut ? 0 : t <= cutIn ? 0.5 : 1;
+            double power;
+            double pumped = load;
+            if (load >= q2) {
+                power = p2;
+                pumped = q2;
+            } else if (t <= lowLockOut) {
+                power = p2 * PartLoad.runTimeFraction(highDegradation, load / q2);
+            } else if (load <= q1) {
+                power = p1 * PartLoad.runTimeFraction(lowDegradation, load / q1);
+            } else {
+                double x1 = (q2 - load) / (q2 - q1);
+                power = x1 * p1 + (1 - x1) * p2;
+            }
+            heat += n * load;
+            energy += n * (available * power + backup(load - available * pumped));
+        }
+        return heat / energy * defrostCredit;
+    }
+
+    private static double lowHeatingLine(double t, double[] low, int which) {
+        double at62 = low[which];
+        double at47 = low[2 + which];
+        double at35 = low[4 + which];
+        double at17 = low[6 + which];
+        if (t >= F40) {
+            return line(t, F47, at47, F62, at62);
+        }
+        return t >= F17 ? line(t, F17, at17, F35, at35) : line(t, F17, at17, F47, at47);
+    }
+
+    /**
+     * Seasonal heating ratio of a variable-speed heat pump. Low speed through 47 and 62 &deg;F at
+     * all temperatures, full speed as {@link #heatingLine}, intermediate speed through its 35
+     * &deg;F test with a slope between the two; between low and full the efficiency is linear in
+     * delivered heat through the intermediate speed (appendix M1 form). From memory of section
+     * 4.2.4; there is no reference case for it.
+     *
+     * @param full capacity and power of full speed in W: Q47, P47, Q35, P35, Q17, P17
+     * @param low capacity and power of low speed in W: Q62, P62, Q47, P47
+     * @param intermediate35 capacity of intermediate speed at 35 &deg;F, W, between low and full
+     *     there
+     * @param intermediatePower35 power of intermediate speed at 35 &deg;F, W, above 0
+     * @param degradation degradation coefficient of the low speed, in [0, 1]
+     * @param loads load of each bin, W, from {@link #heatingLoadM} or {@link #heatingLoadM1}, not
+     *     negative
+     * @param cutOut outdoor temperature at and below which the compressor is off, K
+     * @param cutIn outdoor temperature above which it always may run, K, not below the cut-out
+     * @param defrostCredit demand-defrost factor, in [1, 1.05]
+     * @param bins heating bins
+     * @return seasonal ratio, W/W
+     * @throws IllegalArgumentException if an argument is NaN, out of range or of the wrong length
+     */
+    public static double heatingVariableSpeed(
+            double[] full,
+            double[] low,
+            double intermediate35,
+            double intermediatePower35,
+            double degradation,
+            double[] loads,
+            double cutOut,
+            double cutIn,
+            double defrostCredit,
+            RatingBins bins) {
+        checkStaged(full, low, 4, loads, cutOut, cutIn, defrostCredit, bins);
+        positive("35 degF, intermediate speed", intermediate35, intermediatePower35);
+        double low35 = line(F35, F47, low[2], F62, low[0]);
+        if (!(intermediate35 > low35 && intermediate35 < full[2])) {
+            throw new IllegalArgumentException(
+                    "intermediate heating capacity at 35 degF is "
+                            + intermediate35
+                            + " W, but must lie in ]"
+                            + low35
+                            + ", "
+                            + full[2]
+                            + "[ W");
+        }
+        double capacitySlope =
+                between(
+                        intermediate35,
+                        low35,
+                        full[2],
+                        (low[0] - low[2]) / (F62 - F47),
+                        (full[2] - full[4]) / (F35 - F17));
+        double powerSlope =
+                between(
+                        intermediatePower35,
+                        line(F35, F47, low[3], F62, low[1]),
+                        full[3],
+                        (low[1] - low[3]) / (F62 - F47),
+                        (full[3] - full[5]) / (F35 - F17));
+        double heat = 0;
+        double energy = 0;
+        for (int i = 0; i < bins.size(); i++) {
+            double t = bins.kelvin(i);
+            double n = bins.fraction(i);
+            double load = loads[i];
+            double q1 = line(t, F47, low[2], F62, low[0]);
+            double p1 = line(t, F47, low[3], F62, low[1]);
+            double q2 = heatingLine(t, full[0], full[2], full[4]);
+            double p2 = heatingLine(t, full[1], full[3], full[5]);
+            double available = t <= cutOut ? 0 : t <= cutIn ? 0.5 : 1;
+            double power;
+            double pumped = load;
+            if (load >= q2) {
+                power = p2;
+                pumped = q2;
+            } else if (load <= q1) {
+                power = p1 * PartLoad.runTimeFraction(degradation, load / q1);
+            } else {
+                double qv = intermediate35 + capacitySlope * (t - F35);
+                double pv = intermediatePower35 + powerSlope * (t - F35);
+                double ratio =
+                        load < qv
+                                ? line(load, q1, q1 / p1, qv, qv / pv)
+                                : line(load, qv, qv / pv, q2, q2 / p2);
+                power = load / ratio;
+            }
+            heat += n * load;
+            energy += n * (available * power + backup(load - available * pumped));
+        }
+        return heat / energy * defrostCredit;
+    }
+
+    private static double backup(double heat) {
+        return heat * BTU_PER_WATT_HOUR / RATING_BTU_PER_WATT_HOUR;
+    }
+
+    private static void checkStaged(
+            double[] high,
+            double[] low,
+            int lowLength,
+            double[] loads,
+            double cutOut,
+            double cutIn,
+            double defrostCredit,
+            RatingBins bins) {
+        if (high.length != 6 || low.length != lowLength || loads.length != bins.size()) {
+            throw new IllegalArgumentException(
+                    "heating data have "
+                            + high.length
+                            + ", "
+                            + low.length
+                            + " and "
+                            + loads.length
+                            + " numbers, but need 6, "
+                            + lowLength
+                            + " and "
+                            + bins.size());
+        }
+        for (double v : high) {
+            Range.requireAbove("high-stage heating datum", v, 0, "W");
+        }
+        for (double v : low) {
+            Range.requireAbove("low-stage heating datum", v, 0, "W");
+        }
+        for (double v : loads) {
+            Range.require("heating load of a bin", v, 0, 1e7, "W");
+        }
+        Range.require("cut-out temperature", cutOut, 150, 330, "K");
+        Range.require("cut-in temperature", cutIn, cutOut, 330, "K");
+        Range.require("defrost credit", defrostCredit, 1, 1.05, "1");
+    }
+
     private static double heating(
             double capacity47,
             double power47,
@@ -604,10 +820,11 @@ public final class SeasonalRatings {
             }
             double clf = Math.min(1, load / q);
             double pumped = clf * q * available;
-            double backup = (load - pumped) * BTU_PER_WATT_HOUR / RATING_BTU_PER_WATT_HOUR;
             heat += n * load;
             energy +=
-                    n * (available * p * PartLoad.runTimeFraction(degradation, load / q) + backup);
+                    n
+                            * (available * p * PartLoad.runTimeFraction(degradation, load / q)
+                                    + backup(load - pumped));
         }
         return heat / energy * defrostCredit;
     }

@@ -103,11 +103,17 @@ public final class UnitModel {
     private static final double LIFT_FLOOR = 3.0;
     private static final int MAX_STEPS = 100;
 
-    /** K; Newton's last step, after which the error is of the order 1e-12 K. */
-    private static final double NEWTON_STEP = 1e-5;
+    /**
+     * K; Newton's last step. The error left is some 1e-3 times its square: 1e-9 K, 1e-11 of the
+     * capacity.
+     */
+    private static final double NEWTON_STEP = 1e-3;
 
-    /** K; last step of the search for the coil's temperature. */
-    private static final double SURFACE_STEP = 1e-8;
+    /**
+     * K; last step of the search for the coil's temperature. The error left is a few percent of it
+     * at most, 1e-9 of the capacity.
+     */
+    private static final double SURFACE_STEP = 1e-7;
 
     /** J/(kg K); slope of the saturation enthalpy near 10 degC, for the first step only. */
     private static final double ENTHALPY_SLOPE = 2500;
@@ -442,7 +448,8 @@ public final class UnitModel {
         double high = CONDENSING_CEILING;
         double tc = Math.max(low, Math.min(high, guess));
         for (int i = 0; i < MAX_STEPS; i++) {
-            double ratio = Math.exp(k * (fluid.lnPressure(tc) - lnPe));
+            double inverse = 1 / tc;
+            double ratio = Math.exp(k * (fluid.lnPressure(tc, inverse) - lnPe));
             double g =
                     conductance * (tc - outdoor)
                             - capacityScale * (hv - fluid.liquidEnthalpy(tc))
@@ -462,22 +469,17 @@ public final class UnitModel {
             double slope =
                     conductance
                             + capacityScale * fluid.liquidEnthalpySlope(tc)
-                            - work * ratio * k * fluid.lnPressureSlope(tc);
+                            - work * ratio * k * fluid.lnPressureSlope(tc, inverse);
             double next = tc - g / slope;
-            if (next > low && next < high) {
-                // Newton converges with the square of the step: the next error is far below it.
-                if (Math.abs(next - tc) <= NEWTON_STEP) {
-                    return next;
-                }
-            } else if (next <= lowest && low == lowest) {
+            if (Math.abs(next - tc) <= NEWTON_STEP) {
+                return Math.max(low, Math.min(high, next));
+            }
+            if (next <= lowest && low == lowest) {
                 next = lowest;
             } else if (next >= CONDENSING_CEILING && high == CONDENSING_CEILING) {
                 next = CONDENSING_CEILING;
-            } else {
+            } else if (!(next > low && next < high)) {
                 next = 0.5 * (low + high);
-                if (high - low <= 1e-12 * high) {
-                    return next;
-                }
             }
             tc = next;
         }
@@ -711,7 +713,11 @@ public final class UnitModel {
             }
             // Past a dozen steps the root sits on the jump of the saturation curve at 0 degC,
             // where only halving closes in.
-            double c = i < 12 ? b - fb * (b - a) / (fb - fa) : 0.5 * (a + b);
+            boolean secant = i < 12;
+            double c = secant ? b - fb * (b - a) / (fb - fa) : 0.5 * (a + b);
+            if (secant && Math.abs(c - b) < SURFACE_STEP) {
+                return c;
+            }
             double fc =
                     excess(
                             c,
@@ -728,16 +734,12 @@ public final class UnitModel {
             if (fc * fb < 0) {
                 a = b;
                 fa = fb;
-            } else if (i < 12) {
+            } else if (secant) {
                 double g = 1 - fc / fb;
                 fa *= g > 0 ? g : 0.5;
             }
-            boolean done = i < 12 && Math.abs(c - b) < SURFACE_STEP;
             b = c;
             fb = fc;
-            if (done) {
-                return b;
-            }
         }
         throw new ArithmeticException(
                 "coil balance not found: bracket "

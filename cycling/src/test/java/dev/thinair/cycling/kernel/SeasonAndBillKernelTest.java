@@ -165,6 +165,112 @@ class SeasonAndBillKernelTest {
                 / BTU;
     }
 
+    /** Loads of the M line at 35000 Btu/h design requirement. */
+    private static double[] loads() {
+        double[] loads = new double[RatingBins.HEATING_REGION_IV.size()];
+        for (int i = 0; i < loads.length; i++) {
+            loads[i] =
+                    SeasonalRatings.heatingLoadM(
+                            RatingBins.HEATING_REGION_IV.kelvin(i), f(5), 35_000 * BTU);
+        }
+        return loads;
+    }
+
+    private static final double[] HIGH = {
+        36_000 * BTU, 3_000, 30_000 * BTU, 2_900, 22_000 * BTU, 2_600
+    };
+
+    private static double heatingTwoStage(double[] low, double lockOut, double cutOut) {
+        return SeasonalRatings.heatingTwoStage(
+                HIGH,
+                low,
+                0.25,
+                0.25,
+                lockOut,
+                loads(),
+                f(cutOut),
+                f(cutOut + 5),
+                1,
+                RatingBins.HEATING_REGION_IV);
+    }
+
+    @Test
+    void a_locked_out_low_stage_leaves_the_single_speed_rating() {
+        double[] low = {
+            24_000 * BTU, 1_400, 21_000 * BTU, 1_350, 17_000 * BTU, 1_300, 13_000 * BTU, 1_200
+        };
+        assertThat(heatingTwoStage(low, f(100), -20) / BTU)
+                .isCloseTo(hspf(0.25, 35_000, -20, -15), within(1e-12));
+        // In use, the more efficient low stage raises the rating.
+        assertThat(heatingTwoStage(low, Double.NEGATIVE_INFINITY, -20) / BTU)
+                .isGreaterThan(hspf(0.25, 35_000, -20, -15) + 0.3);
+        // A compressor that never runs is resistance heat.
+        assertThat(heatingTwoStage(low, Double.NEGATIVE_INFINITY, 100) / BTU)
+                .isCloseTo(3.413, within(1e-9));
+    }
+
+    @Test
+    void variable_speed_heating_between_low_and_full() {
+        double[] low = {18_000 * BTU, 1_000, 15_000 * BTU, 950};
+        double seasonal =
+                SeasonalRatings.heatingVariableSpeed(
+                        HIGH,
+                        low,
+                        20_000 * BTU,
+                        1_700,
+                        0.25,
+                        loads(),
+                        f(-20),
+                        f(-15),
+                        1,
+                        RatingBins.HEATING_REGION_IV);
+        assertThat(seasonal / BTU).isBetween(hspf(0.25, 35_000, -20, -15), 13.0);
+        // One bin in the middle of the modulating range, by hand: at 35 degF the load of
+        // 20000 Btu/h is the intermediate test itself.
+        RatingBins one = RatingBins.of("one", new double[] {35}, new double[] {1});
+        assertThat(
+                        SeasonalRatings.heatingVariableSpeed(
+                                HIGH,
+                                low,
+                                20_000 * BTU,
+                                1_700,
+                                0.25,
+                                new double[] {20_000 * BTU},
+                                f(-20),
+                                f(-15),
+                                1,
+                                one))
+                .isCloseTo(20_000 * BTU / 1_700, within(1e-12));
+        refused(
+                () ->
+                        SeasonalRatings.heatingVariableSpeed(
+                                HIGH,
+                                low,
+                                5_000 * BTU,
+                                1_700,
+                                0.25,
+                                loads(),
+                                f(-20),
+                                f(-15),
+                                1,
+                                RatingBins.HEATING_REGION_IV),
+                "intermediate heating capacity at 35 degF");
+        refused(
+                () ->
+                        SeasonalRatings.heatingVariableSpeed(
+                                HIGH,
+                                HIGH,
+                                5_000 * BTU,
+                                1_700,
+                                0.25,
+                                loads(),
+                                f(-20),
+                                f(-15),
+                                1,
+                                RatingBins.HEATING_REGION_IV),
+                "need 6, 4 and 15");
+    }
+
     @Test
     void a_season_of_full_load_bins_is_the_steady_efficiency() {
         RatingBins hot = RatingBins.of("hot", new double[] {102}, new double[] {1});

@@ -721,6 +721,23 @@ public final class DuctSystem {
         return b.build();
     }
 
+    /** The same system with all its ducts replaced, by name of trunk or run. */
+    DuctSystem withDucts(Map<String, Duct> ducts) {
+        Builder b = description.copy();
+        b.trunks.replaceAll(t -> new Trunk(t.name, t.from, t.to, ducts.get(t.name)));
+        b.runs.replaceAll(
+                r ->
+                        new Run(
+                                r.name,
+                                r.supply,
+                                r.node,
+                                r.room,
+                                ducts.get(r.name),
+                                r.register,
+                                r.designFlow));
+        return b.build();
+    }
+
     /**
      * The same system with a number of equal supply runs added, of galvanised round duct with the
      * losses of a usual branch (take-off 0.5, two elbows of 0.2, boot 0.5: common practice, no

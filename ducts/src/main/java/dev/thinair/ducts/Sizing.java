@@ -353,14 +353,13 @@ public final class Sizing {
         return Math.max(byFriction, byVelocity);
     }
 
-    /** The system in exact round sizes. */
-    private DuctSystem exact(double rate) {
-        DuctSystem s = system;
-        for (Map.Entry<String, Duct> e : ducts().entrySet()) {
-            double d = exactDiameter(e.getKey(), e.getValue(), rate);
-            s = s.withDuct(e.getKey(), e.getValue().withShape(DuctShape.round(Units.metres(d))));
-        }
-        return s;
+    /** All ducts in exact round sizes. */
+    private Map<String, Duct> exact(double rate) {
+        Map<String, Duct> all = ducts();
+        all.replaceAll(
+                (name, d) ->
+                        d.withShape(DuctShape.round(Units.metres(exactDiameter(name, d, rate)))));
+        return all;
     }
 
     private DuctShape nominal(String name, Duct d, double exact) {
@@ -397,29 +396,30 @@ public final class Sizing {
     }
 
     /** Loss of each run's path, from the plenum to the room or from the room to the plenum. */
-    private Map<String, Double> paths(DuctSystem s) {
+    private Map<String, Double> paths(Map<String, Duct> ducts) {
         Map<String, Double> toNode = new LinkedHashMap<>();
-        spread(s, DuctSystem.SUPPLY_PLENUM, null, 0, toNode);
-        spread(s, DuctSystem.RETURN_PLENUM, null, 0, toNode);
+        spread(ducts, DuctSystem.SUPPLY_PLENUM, null, 0, toNode);
+        spread(ducts, DuctSystem.RETURN_PLENUM, null, 0, toNode);
         Map<String, Double> all = new LinkedHashMap<>();
-        for (DuctSystem.Run r : s.runs()) {
-            double c = r.register().coefficientOn(r.duct().shape().areaSi());
-            all.put(r.name(), toNode.get(r.node()) + loss(r.name(), r.duct(), c));
+        for (DuctSystem.Run r : system.runs()) {
+            Duct d = ducts.get(r.name());
+            double c = r.register().coefficientOn(d.shape().areaSi());
+            all.put(r.name(), toNode.get(r.node()) + loss(r.name(), d, c));
         }
         return all;
     }
 
     private void spread(
-            DuctSystem s,
+            Map<String, Duct> ducts,
             String node,
             DuctSystem.Trunk by,
             double loss,
             Map<String, Double> toNode) {
         toNode.put(node, loss);
-        for (DuctSystem.Trunk t : s.trunks()) {
+        for (DuctSystem.Trunk t : system.trunks()) {
             if (t != by && (t.from().equals(node) || t.to().equals(node))) {
                 String far = t.from().equals(node) ? t.to() : t.from();
-                spread(s, far, t, loss + loss(t.name(), t.duct(), 0), toNode);
+                spread(ducts, far, t, loss + loss(t.name(), ducts.get(t.name()), 0), toNode);
             }
         }
     }
@@ -430,14 +430,14 @@ public final class Sizing {
                 flow.get(name), v[0], v[1], v[2], v[3], v[4], v[5], density, viscosity);
     }
 
-    private double pathLoss(DuctSystem s) {
-        Map<String, Double> p = paths(s);
-        return p.get(worst(s, p, true)) + p.get(worst(s, p, false));
+    private double pathLoss(Map<String, Duct> ducts) {
+        Map<String, Double> p = paths(ducts);
+        return p.get(worst(p, true)) + p.get(worst(p, false));
     }
 
-    private static String worst(DuctSystem s, Map<String, Double> paths, boolean supply) {
+    private String worst(Map<String, Double> paths, boolean supply) {
         String at = null;
-        for (DuctSystem.Run r : s.runs()) {
+        for (DuctSystem.Run r : system.runs()) {
             if (r.supply() == supply && (at == null || paths.get(r.name()) > paths.get(at))) {
                 at = r.name();
             }
@@ -446,7 +446,7 @@ public final class Sizing {
     }
 
     private Result finish(double rate) {
-        DuctSystem sized = system;
+        Map<String, Duct> chosen = new LinkedHashMap<>();
         List<Sized> list = new ArrayList<>();
         double total = 0;
         for (Map.Entry<String, Duct> e : ducts().entrySet()) {
@@ -454,7 +454,7 @@ public final class Sizing {
             double exact = exactDiameter(name, e.getValue(), rate);
             DuctShape shape = nominal(name, e.getValue(), exact);
             Duct d = e.getValue().withShape(shape);
-            sized = sized.withDuct(name, d);
+            chosen.put(name, d);
             double q = flow.get(name);
             double friction =
                     DuctLoss.total(
@@ -476,24 +476,24 @@ public final class Sizing {
                             Units.metresPerSecond(q / shape.areaSi()),
                             Units.quantity(friction, Units.PASCAL_PER_METRE)));
         }
-        Map<String, Double> paths = paths(sized);
-        String worstSupply = worst(sized, paths, true);
-        String worstReturn = worst(sized, paths, false);
+        Map<String, Double> paths = paths(chosen);
+        String worstSupply = worst(paths, true);
+        String worstReturn = worst(paths, false);
         Map<String, Double> dampers = new LinkedHashMap<>();
-        DuctSystem balanced = sized;
+        DuctSystem sized = system.withDucts(chosen);
+        Map<String, Duct> damped = new LinkedHashMap<>(chosen);
         for (DuctSystem.Run r : sized.runs()) {
             double spare = paths.get(r.supply() ? worstSupply : worstReturn) - paths.get(r.name());
             double v = flow.get(r.name()) / r.duct().shape().areaSi();
             double c = spare / (density * v * v / 2);
             dampers.put(r.name(), c);
             if (c > 0) {
-                balanced =
-                        balanced.withDuct(
-                                r.name(),
-                                r.duct()
-                                        .withFitting(
-                                                Fitting.ofCoefficient(
-                                                        "balancing damper", c, "set by sizing")));
+                damped.put(
+                        r.name(),
+                        r.duct()
+                                .withFitting(
+                                        Fitting.ofCoefficient(
+                                                "balancing damper", c, "set by sizing")));
             }
             if (r.supply()) {
                 total += flow.get(r.name());
@@ -513,6 +513,6 @@ public final class Sizing {
                 Units.pascals(ductLoss + equipment),
                 java.util.Collections.unmodifiableMap(dampers),
                 sized,
-                balanced);
+                system.withDucts(damped));
     }
 }

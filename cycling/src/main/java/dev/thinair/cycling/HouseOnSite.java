@@ -17,6 +17,9 @@ import java.util.concurrent.ConcurrentHashMap;
 /** A compiled house and its design day. What is found is kept; any thread may share it. */
 final class HouseOnSite implements Building {
 
+    /** Finite volumes as thick as heat gets in this time, s: coarse enough for many runs. */
+    private static final double CELL_TIME = 3600;
+
     private final CompiledHouse house;
     private final CoolingDesignDay day;
     private final HouseNetwork network;
@@ -29,7 +32,7 @@ final class HouseOnSite implements Building {
     HouseOnSite(CompiledHouse house, CoolingDesignDay day, double contents) {
         this.house = house;
         this.day = day;
-        network = house.network();
+        network = house.network(Units.celsius(24), Units.seconds(CELL_TIME));
         double[] capacity = network.capacity();
         airNodes = network.airNodes();
         for (int node : airNodes) {

@@ -240,16 +240,19 @@ public final class ThermostatEngine {
     }
 
     /**
-     * Runs a periodic drive until it repeats itself: until the mean temperature of every node over
-     * one pass differs from where the passes are heading to by less than the tolerance. The passes
-     * converge like a geometric series; every fourth one is started from the limit that the last
-     * three point to.
+     * Runs a periodic drive until it repeats itself. A pass that repeats itself has mean node
+     * temperatures <code>K<sup>-1</sup>(q - b Q)</code> of the mean forcing and the one mean
+     * cooling <var>Q</var> that goes with its mean temperature at the thermostat. What the means of
+     * a pass differ from that is both the measure of the error and the correction that the next
+     * pass starts with, so that a heavy house needs no more passes than a light one. The humidity
+     * is led to its cycle by secants.
      *
      * @param drive what acts on the house, periodic
      * @param control how the thermostat switches
      * @param unit what the unit does
      * @param humidityRatioAtStart first guess of the humidity ratio, kg/kg
-     * @param tolerance on the mean temperature of a node, K, in [1e-6, 1]
+     * @param tolerance on the mean temperature of a node, K, in [1e-6, 1]; the humidity ratio must
+     *     come back to 2e-5 kg/kg
      * @param maximumPasses largest number of passes, in [1, 1000]; if it is used up the record says
      *     so by {@link RunRecord#repeats()}
      * @param traceSeconds time between points of the trace, s; 0 for none
@@ -278,54 +281,86 @@ public final class ThermostatEngine {
         prepare(drive.interval, control);
         reset(start, humidityRatioAtStart);
         double duration = drive.intervals() * drive.interval;
-        double[] mean = new double[n];
-        double[] before = new double[n];
-        double[] startOfPass = new double[n];
-        double lastChange = Double.NaN;
-        int sinceJump = 0;
+        double[] meanForcing = new double[n];
+        double[] correction = new double[n];
+        double[] atNodes = new double[n];
+        double gain = 0;
+        double free = 0;
+        meanForcing(drive, meanForcing);
+        for (int k = 0; k < n; k++) {
+            free += sensor[k] * meanForcing[k] * inverseRate[k];
+            gain += sensor[k] * supply[k] * inverseRate[k];
+        }
+        double lastStart = Double.NaN;
+        double lastDrift = Double.NaN;
         RunRecord record = null;
         for (int pass = 1; pass <= maximumPasses; pass++) {
             double startHumidity = humidityRatio;
-            System.arraycopy(z, 0, startOfPass, 0, n);
             java.util.Arrays.fill(dayIntegral, 0);
             record = pass(drive, control, unit, traceSeconds);
             record.repeatedDays = pass;
+            double mean = 0;
             for (int k = 0; k < n; k++) {
-                dayIntegral[k] /= duration;
+                mean += sensor[k] * dayIntegral[k] / duration;
             }
-            house.toNodes(dayIntegral, mean);
-            double change = 0;
+            double implied = (free - mean) / gain;
+            double found =
+                    (record.totalDelivered() - fanHeatOff * (duration - record.totalOnSeconds()))
+                            / duration;
+            // A unit that never switches holds nothing: its cooling is what it is.
+            double cooling = record.eventCount() == 0 ? found : implied;
+            for (int k = 0; k < n; k++) {
+                correction[k] =
+                        (meanForcing[k] - supply[k] * cooling) * inverseRate[k]
+                                - dayIntegral[k] / duration;
+            }
+            house.toNodes(correction, atNodes);
+            // In a cycling house the two differ by what the cycle cut at the end holds: no error.
+            double error = record.eventCount() == 0 ? Math.abs(implied - found) * gain : 0;
             for (int i = 0; i < n; i++) {
-                change = Math.max(change, Math.abs(mean[i] - before[i]));
+                error = Math.max(error, Math.abs(atNodes[i]));
             }
-            sinceJump++;
-            double ratio = sinceJump >= 3 ? Math.min(0.99, change / lastChange) : 0.9;
-            boolean moist = Math.abs(humidityRatio - startHumidity) < 2e-5;
-            if (pass > 1 && moist && change * ratio / (1 - ratio) < tolerance) {
+            double drift = humidityRatio - startHumidity;
+            boolean dry = Math.abs(drift) < 2e-5;
+            if (error < tolerance && dry) {
                 record.longestRun = Math.min(record.longestRun, duration);
                 record.repeats = true;
                 return record;
             }
-            if (sinceJump >= 4 && change < lastChange) {
-                // What one pass changed will be changed again, less each time: add up the rest at
-                // once.
-                // Only modes that remember the day before: in faster ones the change is the phase
-                // of
-                // the last cycle, which must not be amplified.
-                double rest = Math.min(10, ratio / (1 - ratio));
+            if (error >= tolerance) {
                 for (int k = 0; k < n; k++) {
-                    if (inverseRate[k] > 0.5 * duration) {
-                        z[k] += rest * (z[k] - startOfPass[k]);
-                    }
+                    // What a mode is off on average is left of it at the end by this part.
+                    double x = rate[k] * duration;
+                    z[k] += correction[k] * (x < 1e-6 ? 1 - 0.5 * x : x / Math.expm1(x));
                 }
-                sinceJump = 0;
             }
-            lastChange = change;
-            System.arraycopy(mean, 0, before, 0, n);
+            if (!dry) {
+                double step = 0;
+                if (lastDrift == lastDrift && startHumidity != lastStart) {
+                    double slope = (drift - lastDrift) / (startHumidity - lastStart);
+                    step = slope < -0.01 ? -drift / slope - drift : 0;
+                }
+                step = Math.max(-0.003, Math.min(0.003, step));
+                lastStart = startHumidity;
+                lastDrift = drift;
+                humidityRatio = Math.max(0, Math.min(0.04, humidityRatio + step));
+            }
         }
         record.longestRun = Math.min(record.longestRun, duration);
         record.repeats = false;
         return record;
+    }
+
+    /** Mean of a periodic drive's forcing in modal coordinates. */
+    private void meanForcing(HouseDrive drive, double[] out) {
+        double[] mean = new double[n];
+        int marks = Math.min(drive.heat.length, drive.periodic ? drive.heat.length : 24);
+        for (int i = 0; i < marks; i++) {
+            for (int j = 0; j < n; j++) {
+                mean[j] += drive.heat[i][j] / marks;
+            }
+        }
+        house.forcing(mean, out);
     }
 
     /**
@@ -345,19 +380,12 @@ public final class ThermostatEngine {
                             + " nodes, the house has "
                             + n);
         }
-        double[] mean = new double[n];
-        int marks = Math.min(drive.heat.length, drive.periodic ? drive.heat.length : 24);
-        for (int i = 0; i < marks; i++) {
-            for (int j = 0; j < n; j++) {
-                mean[j] += drive.heat[i][j] / marks;
-            }
-        }
         double set = 0;
         for (int i = 0; i < control.setpoints(); i++) {
             set += control.setpointAt(i) / control.setpoints();
         }
         double[] f = new double[n];
-        house.forcing(mean, f);
+        meanForcing(drive, f);
         double free = 0;
         double gain = 0;
         for (int k = 0; k < n; k++) {

@@ -8,6 +8,7 @@ import dev.thinair.units.Range;
 import dev.thinair.units.Si;
 import dev.thinair.units.Units;
 import dev.thinair.working.Working;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
@@ -241,6 +242,38 @@ public final class UnitState {
      */
     public boolean iceNear() {
         return values[UnitModel.FROST] >= 1;
+    }
+
+    /**
+     * The limits that this state breaks: ice, ice near, return air below the floor or below the
+     * set-up rule, condensing temperature too high. Airflow per ton is judged with the ducts.
+     *
+     * @param limits the limits
+     * @return broken limits, each with its source; empty for a sound state
+     * @throws IllegalArgumentException if the limits are missing
+     */
+    public List<Threshold> broken(UnitLimits limits) {
+        if (limits == null) {
+            throw new IllegalArgumentException("unit limits are missing");
+        }
+        List<Threshold> broken = new ArrayList<>();
+        boolean wet = !dryCoil();
+        if (wet && values[UnitModel.APPARATUS_DEW_POINT] <= limits.icing().value()) {
+            broken.add(limits.icing());
+        }
+        if (wet && values[UnitModel.SATURATED_SUCTION] <= limits.suctionWarning().value()) {
+            broken.add(limits.suctionWarning());
+        }
+        if (enteringDryBulb < limits.returnAirFloor().value()) {
+            broken.add(limits.returnAirFloor());
+        }
+        if (enteringDryBulb < limits.setupReturnAir().value()) {
+            broken.add(limits.setupReturnAir());
+        }
+        if (values[UnitModel.CONDENSING] > limits.condensing().value()) {
+            broken.add(limits.condensing());
+        }
+        return List.copyOf(broken);
     }
 
     /**

@@ -110,6 +110,27 @@ class CoolingUnitTest {
     }
 
     @Test
+    void broken_limits_are_named_with_their_sources() {
+        CoolingUnit unit = invented().build();
+        UnitLimits limits = UnitLimits.standard();
+        assertThat(unit.steady(RATED, unit.ratedMassFlow(), fahrenheit(95)).broken(limits))
+                .isEmpty();
+        MoistAir cold =
+                MoistAir.ofDryBulbAndWetBulb(fahrenheit(62), fahrenheit(56), pascals(101_325));
+        assertThat(unit.steady(cold, kilogramsPerSecond(0.2), fahrenheit(95)).broken(limits))
+                .containsExactly(
+                        limits.icing(),
+                        limits.suctionWarning(),
+                        limits.returnAirFloor(),
+                        limits.setupReturnAir());
+        assertThat(
+                        unit.withFaults(UnitFaults.dirtyCondenser(0.35))
+                                .steady(RATED, unit.ratedMassFlow(), fahrenheit(100))
+                                .broken(limits))
+                .containsExactly(limits.condensing());
+    }
+
+    @Test
     void stagings() {
         CoolingUnit two = CoolingUnit.typical(tonsOfRefrigeration(3), Staging.TWO_STAGE);
         assertThat(two.minimumStage()).isEqualTo(0.67);

@@ -229,6 +229,34 @@ class UnitModelTest {
     }
 
     @Test
+    void results_do_not_depend_on_thread_or_order() {
+        double[] alone =
+                java.util.stream.IntStream.range(0, 2_000)
+                        .mapToDouble(UnitModelTest::oneOfMany)
+                        .toArray();
+        double[] together =
+                java.util.stream.IntStream.range(0, 2_000)
+                        .parallel()
+                        .map(i -> 1_999 - i)
+                        .mapToDouble(UnitModelTest::oneOfMany)
+                        .toArray();
+        for (int i = 0; i < 2_000; i++) {
+            assertThat(together[i]).isEqualTo(alone[1_999 - i]);
+        }
+    }
+
+    private static double oneOfMany(int i) {
+        return run(
+                UNIT,
+                290 + i % 20,
+                0.004 + 0.0003 * (i % 17),
+                0.3 + 0.05 * (i % 11),
+                285 + i % 31,
+                75_000 + 1_000 * (i % 23),
+                1)[UnitModel.TOTAL];
+    }
+
+    @Test
     void the_jump_of_the_saturation_curve_at_freezing_does_not_stop_the_search() {
         double w = IdealMoistAir.humidityRatioFromWetBulb(f(75), f(63), SEA);
         // Airflows across the jump: the surface crosses 273.15 K between them.

@@ -3,6 +3,7 @@ package dev.thinair.loads;
 import dev.thinair.loads.kernel.GlazingOptics;
 import dev.thinair.loads.kernel.OutdoorHours;
 import dev.thinair.loads.kernel.Shading;
+import dev.thinair.loads.kernel.Transposition;
 import dev.thinair.units.Range;
 import dev.thinair.units.Si;
 import dev.thinair.units.ThermalTransmittance;
@@ -304,11 +305,7 @@ public final class Window {
      * @throws IllegalArgumentException if azimuth or tilt is out of range, or out is short
      */
     public void solarGain(OutdoorHours hours, double azimuth, double tilt, double[] out) {
-        double[] diffuse = new double[hours.count()];
-        solarParts(hours, azimuth, tilt, out, diffuse);
-        for (int h = 0; h < diffuse.length; h++) {
-            out[h] += diffuse[h];
-        }
+        solar(hours, azimuth, tilt, out, null);
     }
 
     /**
@@ -327,31 +324,70 @@ public final class Window {
             double tilt,
             double[] beamOut,
             double[] diffuseOut) {
+        solar(hours, azimuth, tilt, beamOut, Objects.requireNonNull(diffuseOut, "diffuse array"));
+    }
+
+    /** Both parts in one pass without scratch arrays; the sum into the first if no second. */
+    private void solar(
+            OutdoorHours hours,
+            double azimuth,
+            double tilt,
+            double[] beamOut,
+            double[] diffuseOut) {
+        Transposition.requirePlane(tilt, azimuth);
         int n = hours.count();
-        double[] ground = new double[n];
-        double[] cosine = new double[n];
-        hours.incidentParts(azimuth, tilt, beamOut, diffuseOut, ground, cosine);
+        if (beamOut.length < n || (diffuseOut != null && diffuseOut.length < n)) {
+            throw new IllegalArgumentException(
+                    "result array is shorter than the series of " + n + " hours");
+        }
+        double sinTilt = Math.sin(tilt);
+        double cosTilt = Math.cos(tilt);
+        double east = Math.sin(azimuth);
+        double north = Math.cos(azimuth);
         double area = width * height;
         double beamAttenuation = shade.beam();
         double diffuseAttenuation = shade.diffuse();
         boolean projections = overhang.depth() > 0 || fins.leftDepth() > 0 || fins.rightDepth() > 0;
         for (int h = 0; h < n; h++) {
-            if (beamOut[h] > 0) {
-                double sunlit =
-                        projections
-                                ? sunlit(hours.sunAltitude(h), hours.sunAzimuth(h), azimuth, tilt)
-                                : 1;
-                beamOut[h] =
-                        GlazingOptics.beamGain(
+            double direct = hours.beamNormal(h);
+            double sky = hours.diffuseHorizontal(h);
+            double beam = 0;
+            double diffuse = 0;
+            if (direct > 0 || sky > 0) {
+                double altitude = hours.sunAltitude(h);
+                double onVertical = hours.cosIncidence(h, east, north, 0);
+                double cosine = hours.cosIncidence(h, east * sinTilt, north * sinTilt, cosTilt);
+                if (direct > 0 && altitude > 0 && cosine > 0) {
+                    double sunlit =
+                            projections ? sunlit(altitude, hours.sunAzimuth(h), azimuth, tilt) : 1;
+                    beam =
+                            GlazingOptics.beamGain(
+                                    area,
+                                    direct * cosine,
+                                    sunlit,
+                                    glazing.beamAt(cosine),
+                                    beamAttenuation);
+                }
+                diffuse =
+                        GlazingOptics.diffuseGain(
                                 area,
-                                beamOut[h],
-                                sunlit,
-                                glazing.beamAt(cosine[h]),
-                                beamAttenuation);
+                                Transposition.skyDiffuse(
+                                                sky, Transposition.ratioY(onVertical), tilt)
+                                        + Transposition.groundReflected(
+                                                direct,
+                                                altitude,
+                                                sky,
+                                                hours.groundReflectance(),
+                                                tilt),
+                                glazing.diffuse(),
+                                diffuseAttenuation);
             }
-            diffuseOut[h] =
-                    GlazingOptics.diffuseGain(
-                            area, diffuseOut[h] + ground[h], glazing.diffuse(), diffuseAttenuation);
+            if (diffuseOut == null) {
+                beamOut[h] = beam + diffuse;
+            } else {
+                beamOut[h] = beam;
+                diffuseOut[h] = diffuse;
+            }
         }
     }
 

@@ -259,6 +259,19 @@ public final class OutdoorHours {
     }
 
     /**
+     * Cosine of incidence of the sun on a plane given by its outward normal.
+     *
+     * @param h hour index
+     * @param east east part of the unit normal
+     * @param north north part
+     * @param up upward part
+     * @return cosine, in [-1, 1] but for rounding
+     */
+    public double cosIncidence(int h, double east, double north, double up) {
+        return sunEast[h] * east + sunNorth[h] * north + sunUp[h] * up;
+    }
+
+    /**
      * Total irradiance on an unshaded plane at every hour mark: beam, sky diffuse by the handbook's
      * ratio Y, and ground reflection.
      *

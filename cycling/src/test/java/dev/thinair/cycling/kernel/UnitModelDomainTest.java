@@ -108,7 +108,17 @@ class UnitModelDomainTest {
 
     @Test
     void frost_airflow_at_its_ends() {
-        assertThat(UNIT.frostAirflow(310, 0.03, 318, SEA, 1, UnitModel.APPARATUS_DEW_POINT, 263.15))
+        // A tenth of the displacement cannot chill even a trickle of hot air that far.
+        assertThat(
+                        UNIT.withLowStage(0.1, true)
+                                .frostAirflow(
+                                        310,
+                                        0.03,
+                                        318,
+                                        SEA,
+                                        0.1,
+                                        UnitModel.APPARATUS_DEW_POINT,
+                                        263.15))
                 .isZero();
         refused(
                 "must be APPARATUS_DEW_POINT or SATURATED_SUCTION",

@@ -1,10 +1,13 @@
 package dev.thinair.ducts;
 
+import dev.thinair.ducts.kernel.Leakage;
 import dev.thinair.units.Range;
 import dev.thinair.units.Si;
+import dev.thinair.units.Units;
 import dev.thinair.units.VolumeFlow;
 import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 
 /**
  * Leakage of part of a duct system into a place: {@code Q = c |dp|^n} with the sign of the pressure
@@ -53,6 +56,31 @@ public final class DuctLeak {
             throw new IllegalArgumentException("place of duct leakage is null");
         }
         return new DuctLeak(q / Math.pow(25, exponent), exponent, place);
+    }
+
+    /**
+     * Leakage of a duct surface by its leakage class, {@code Q = C_L A p^0.65} with p in inches of
+     * water and Q/A in cfm per 100 ft2.
+     *
+     * <p>Classes seen (SMACNA table 4-1, quoted in a test-instrument manual): 12 for round and 24
+     * for rectangular metal at seal class C, 48 for unsealed rectangular metal, 30 for unsealed
+     * flexible duct.
+     *
+     * @param leakageClass C_L, above 0 and up to 500
+     * @param surface duct surface, above 0
+     * @param place where it goes to, or comes from
+     * @return the leak
+     * @throws IllegalArgumentException if a number is out of range or the place null
+     */
+    public static DuctLeak ofLeakageClass(
+            double leakageClass, Quantity<Area> surface, Place place) {
+        double a = Si.squareMetres(surface, "duct surface");
+        Range.requireAbove("duct surface", a, 0, "m2");
+        Range.requireAbove("leakage class", leakageClass, 0, "");
+        return at25Pascals(
+                Units.quantity(Leakage.factor(leakageClass, 25) * a, Units.CUBIC_METRE_PER_SECOND),
+                0.65,
+                place);
     }
 
     /**

@@ -13,7 +13,8 @@ final class VelocityLimits {
     private static final String MANUAL_D = "ANSI/ACCA 1 Manual D, table 3-1 (from memory)";
 
     private static final String ACOUSTICS =
-            "upper register velocities for NC 25-30, published table of architectural acoustics";
+            "upper register velocities for NC 25-30, published table of architectural acoustics, see"
+                    + " NoiseLimits";
 
     static final double SUPPLY_TRUNK = 900 * FPM;
     static final double SUPPLY_BRANCH = 900 * FPM;

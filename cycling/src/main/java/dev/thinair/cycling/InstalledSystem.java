@@ -663,7 +663,7 @@ public final class InstalledSystem {
         private Building building;
         private CompiledHouse house;
         private CoolingDesignDay designDay;
-        private double contents = 8;
+        private double contents = 1;
         private DuctSystem ducts;
         private CoolingUnit unit;
         private Thermostat thermostat;
@@ -703,16 +703,17 @@ public final class InstalledSystem {
         }
 
         /**
-         * How many times the heat capacity of the rooms' air moves with it: furniture, and the
-         * inner millimetres of everything. The default is 8 (common practice, no source; values of
-         * 3 to 15 are in use). It decides how often a thermostat switches.
+         * How many times the heat capacity of air and furniture that the house's description gives
+         * its rooms ({@code Room}, 10 kJ/(m2 K) of floor unless said) moves with the air. The
+         * default is 1; walls, floors and ceilings are in the network besides. It decides how often
+         * a thermostat switches.
          *
-         * @param times multiple of the air's heat capacity, in [1, 50]
+         * @param times multiple of the rooms' own heat capacity, in [1, 50]
          * @return this builder
          * @throws IllegalArgumentException if out of range
          */
         public Builder contents(double times) {
-            Range.require("contents", times, 1, 50, "times the air's heat capacity");
+            Range.require("contents", times, 1, 50, "times the rooms' own heat capacity");
             contents = times;
             return this;
         }

@@ -138,47 +138,43 @@ public final class Saturation {
                 "vapor pressure", pressure, LOWEST_PRESSURE, LIQUID_AT_HIGHEST * (1 + 1e-13), "Pa");
         double log = Math.log(pressure);
         if (pressure >= LIQUID_AT_ICE_POINT) {
+            double square = log * log;
+            // Evaluated in pairs of terms, which the processor can overlap.
             double start =
-                    222.07675543771055
-                            + log
-                                    * (-2.563248496910089
-                                            + log
-                                                    * (3.3198599852916644
-                                                            + log
-                                                                    * (-0.4724055272221364
-                                                                            + log
-                                                                                    * (0.04479311424958788
-                                                                                            + log
-                                                                                                    * (-0.0021830417732853994
-                                                                                                            + log
-                                                                                                                    * 4.966025930026234e-05)))));
+                    (222.07675543771055 + log * -2.563248496910089)
+                            + square
+                                    * ((3.3198599852916644 + log * -0.4724055272221364)
+                                            + square
+                                                    * ((0.04479311424958788
+                                                                    + log * -0.0021830417732853994)
+                                                            + square * 4.966025930026234e-05));
             double inverse = 1 / start;
-            double miss = logOverLiquid(start) - log;
+            double miss = logOverLiquid(start, inverse) - log;
             double slope = logSlopeOverLiquid(start, inverse);
             double bend = logBendOverLiquid(start, inverse);
             double found = start - 2 * miss * slope / (2 * slope * slope - miss * bend);
             // The last bit of rounding must not leave the curve's own range.
-            return Math.min(Math.max(found, Domain.ICE_POINT), Domain.HIGHEST_TEMPERATURE);
+            return found < Domain.ICE_POINT
+                    ? Domain.ICE_POINT
+                    : found > Domain.HIGHEST_TEMPERATURE ? Domain.HIGHEST_TEMPERATURE : found;
         }
         if (pressure <= ICE_AT_ICE_POINT) {
+            double square = log * log;
             double start =
-                    212.57231106655468
-                            + log
-                                    * (7.3531744643259245
-                                            + log
-                                                    * (0.25203032173215667
-                                                            + log
-                                                                    * (0.008769585961035414
-                                                                            + log
-                                                                                    * (0.0003419668752686067
-                                                                                            + log
-                                                                                                    * 1.2505583859963489e-05))));
+                    (212.57231106655468 + log * 7.3531744643259245)
+                            + square
+                                    * ((0.25203032173215667 + log * 0.008769585961035414)
+                                            + square
+                                                    * (0.0003419668752686067
+                                                            + log * 1.2505583859963489e-05));
             double inverse = 1 / start;
-            double miss = logOverIce(start) - log;
+            double miss = logOverIce(start, inverse) - log;
             double slope = logSlopeOverIce(start, inverse);
             double bend = logBendOverIce(start, inverse);
             double found = start - 2 * miss * slope / (2 * slope * slope - miss * bend);
-            return Math.min(Math.max(found, Domain.LOWEST_TEMPERATURE), Domain.ICE_POINT);
+            return found < Domain.LOWEST_TEMPERATURE
+                    ? Domain.LOWEST_TEMPERATURE
+                    : found > Domain.ICE_POINT ? Domain.ICE_POINT : found;
         }
         return Domain.ICE_POINT;
     }
@@ -206,6 +202,11 @@ public final class Saturation {
         return C1 / t + C2 + t * (C3 + t * (C4 + t * (C5 + t * C6))) + C7 * Math.log(t);
     }
 
+    /** The same with 1/T at hand: a division less, the last bit may differ. */
+    static double logOverIce(double t, double inverse) {
+        return C1 * inverse + C2 + t * (C3 + t * (C4 + t * (C5 + t * C6))) + C7 * Math.log(t);
+    }
+
     static double logSlopeOverIce(double t, double inverse) {
         return inverse * (C7 - C1 * inverse) + C3 + t * (2 * C4 + t * (3 * C5 + t * (4 * C6)));
     }
@@ -216,6 +217,11 @@ public final class Saturation {
 
     static double logOverLiquid(double t) {
         return C8 / t + C9 + t * (C10 + t * (C11 + t * C12)) + C13 * Math.log(t);
+    }
+
+    /** The same with 1/T at hand: a division less, the last bit may differ. */
+    static double logOverLiquid(double t, double inverse) {
+        return C8 * inverse + C9 + t * (C10 + t * (C11 + t * C12)) + C13 * Math.log(t);
     }
 
     static double logSlopeOverLiquid(double t, double inverse) {

@@ -20,10 +20,10 @@ class WetBulbPropertyTest {
     }
 
     @Property(tries = 1000)
-    void work_is_two_polynomial_and_one_exact_evaluation(@ForAll States.State s) {
+    void work_is_one_exact_evaluation_and_at_most_two_polynomial_ones(@ForAll States.State s) {
         int[] count = new int[2];
         double counted = WetBulb.solve(s.dryBulb(), s.humidityRatio(), s.pressure(), count);
-        assertThat(count).containsExactly(2, 1);
+        assertThat(count).containsExactly(counted < 273.15 ? 2 : 1, 1);
         assertThat(counted)
                 .isEqualTo(WetBulb.temperature(s.dryBulb(), s.humidityRatio(), s.pressure()));
     }

@@ -371,14 +371,7 @@ public final class Window {
                 diffuse =
                         GlazingOptics.diffuseGain(
                                 area,
-                                Transposition.skyDiffuse(
-                                                sky, Transposition.ratioY(onVertical), tilt)
-                                        + Transposition.groundReflected(
-                                                direct,
-                                                altitude,
-                                                sky,
-                                                hours.groundReflectance(),
-                                                tilt),
+                                hours.diffuseOnPlane(h, onVertical, sinTilt, cosTilt),
                                 glazing.diffuse(),
                                 diffuseAttenuation);
             }

@@ -272,6 +272,23 @@ public final class OutdoorHours {
     }
 
     /**
+     * Diffuse irradiance on a plane at an hour mark, sky and ground together: {@link
+     * Transposition#skyDiffuse} and {@link Transposition#groundReflected} with the sines at hand.
+     *
+     * @param h hour index
+     * @param onVertical cosine of incidence on the vertical plane of the same azimuth
+     * @param sinTilt sine of the plane's tilt
+     * @param cosTilt cosine of the plane's tilt
+     * @return W/m2
+     */
+    public double diffuseOnPlane(int h, double onVertical, double sinTilt, double cosTilt) {
+        double diffuse = diffuseHorizontal[h];
+        double level = sunUp[h] > 0 ? beamNormal[h] * sunUp[h] : 0;
+        return diffuse * (Transposition.ratioY(onVertical) * sinTilt + Math.max(0, cosTilt))
+                + (level + diffuse) * groundReflectance * (1 - cosTilt) / 2;
+    }
+
+    /**
      * Total irradiance on an unshaded plane at every hour mark: beam, sky diffuse by the handbook's
      * ratio Y, and ground reflection.
      *
@@ -287,22 +304,17 @@ public final class OutdoorHours {
         double cosTilt = Math.cos(tilt);
         double east = Math.sin(azimuth);
         double north = Math.cos(azimuth);
-        double skyLevel = tilt <= Math.PI / 2 ? Math.max(0, cosTilt) : 0;
-        double groundView = groundReflectance * (1 - cosTilt) / 2;
         for (int h = 0; h < dryBulb.length; h++) {
-            double diffuse = diffuseHorizontal[h];
             double beam = beamNormal[h];
-            if (beam == 0 && diffuse == 0) {
+            if (beam == 0 && diffuseHorizontal[h] == 0) {
                 out[h] = 0;
                 continue;
             }
             double onVertical = sunEast[h] * east + sunNorth[h] * north;
             double onPlane = onVertical * sinTilt + sunUp[h] * cosTilt;
-            double level = sunUp[h] > 0 ? beam * sunUp[h] : 0;
             out[h] =
                     (onPlane > 0 && sunUp[h] > 0 ? beam * onPlane : 0)
-                            + diffuse * (Transposition.ratioY(onVertical) * sinTilt + skyLevel)
-                            + (level + diffuse) * groundView;
+                            + diffuseOnPlane(h, onVertical, sinTilt, cosTilt);
         }
     }
 

@@ -2,6 +2,7 @@ package dev.thinair.loads;
 
 import dev.thinair.units.ThermalResistance;
 import dev.thinair.units.ThermalTransmittance;
+import dev.thinair.working.Working;
 import java.util.List;
 import javax.measure.Quantity;
 
@@ -117,6 +118,16 @@ public sealed interface Assembly permits LayeredAssembly, FramedAssembly {
      * @return U, given in W/(m2 K)
      */
     Quantity<ThermalTransmittance> transmittance(HeatFlow flow);
+
+    /**
+     * The steps to the U-value of {@link #transmittance}.
+     *
+     * @param flow direction of the heat flow
+     * @return steps; the last one's result is U
+     */
+    default Working working(HeatFlow flow) {
+        return HouseWorkings.transmittance(this, flow);
+    }
 
     /**
      * Heat capacity of a square metre, for kernel calls.

@@ -11,6 +11,7 @@ import dev.thinair.units.Range;
 import dev.thinair.units.Si;
 import dev.thinair.units.Units;
 import dev.thinair.units.VolumeFlow;
+import dev.thinair.working.Working;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -672,6 +673,23 @@ public final class DesignLoad {
      */
     public String table(String room) {
         return LoadTables.room(this, room, roomPeakHour(room));
+    }
+
+    /**
+     * The steps to a room's sensible peak: its lines at that hour, their sum, and the supply air
+     * that carries it.
+     *
+     * @param room its name
+     * @param supply temperature of the supply air where it enters the room
+     * @return steps; the last one's result is the supply air's dry-air mass flow ({@link #airMass})
+     * @throws IllegalArgumentException if there is no such conditioned room, it never asks for
+     *     cooling (or heating), or the supply air cannot carry its load
+     */
+    public Working working(String room, Quantity<Temperature> supply) {
+        int h = roomPeakHour(room);
+        double t = Si.kelvins(supply, "supply temperature");
+        return HouseWorkings.roomPeak(
+                this, room, h, setpoint.series(room)[h], t, supplyHumidity(room, t));
     }
 
     String houseName() {

@@ -94,9 +94,7 @@ public final class HouseResponse {
             Tail tail = Tail.beyond(cycles);
             for (int b = 0; b < tail.blocks(); b++) {
                 solver.factor(tail.harmonic(b) * Transmission.OMEGA_DAY);
-                for (int m = 1; m <= 12; m++) {
-                    solver.collect(response, m, tail.real(b, m), tail.imaginary(b, m));
-                }
+                solver.collect(response, tail, b);
             }
         }
         return response;
@@ -356,6 +354,7 @@ public final class HouseResponse {
         private final double[] wallStarI;
         private final double[] wallAirR;
         private final double[] wallAirI;
+        private final double[] now; // transfers at this frequency, re and im by drive and zone
         private final double[] faceArea;
         private final double[] opaqueArea;
         private final double[] matrix = new double[Transmission.matrixLength()];
@@ -384,6 +383,7 @@ public final class HouseResponse {
             wallStarI = new double[model.walls];
             wallAirR = new double[model.walls];
             wallAirI = new double[model.walls];
+            now = new double[(model.walls + 4 * zones) * zones * 2];
             faceArea = new double[zones];
             opaqueArea = new double[zones];
             for (int w = 0; w < model.walls; w++) {
@@ -433,6 +433,7 @@ public final class HouseResponse {
             }
             decompose();
             rows();
+            transfers();
         }
 
         private void oneSided(int w) {
@@ -642,15 +643,14 @@ public final class HouseResponse {
             }
         }
 
-        /** Adds wr Re + i wi Im of every transfer at this frequency to harmonic m. */
-        void collect(HouseResponse response, int m, double wr, double wi) {
-            double[] out = response.folded;
+        /** Works out every transfer at this frequency, once. */
+        private void transfers() {
             int u = unknowns;
+            int stride = 2 * zones;
             for (int z = 0; z < zones; z++) {
                 int row = z * u;
                 boolean isHeld = model.held[z];
-                int place = z * WIDTH + 2 * m;
-                int stride = zones * WIDTH;
+                int place = 2 * z;
                 for (int w = 0; w < model.walls; w++) {
                     if (model.back[w] != HouseModel.BOUNDARY) {
                         continue;
@@ -670,8 +670,8 @@ public final class HouseResponse {
                         re += cr;
                         im += ci;
                     }
-                    out[place + w * stride] += wr * re;
-                    out[place + w * stride + 1] += wi * im;
+                    now[place + w * stride] = re;
+                    now[place + w * stride + 1] = im;
                 }
                 for (int d = 0; d < 2 * zones; d++) {
                     double re = 0;
@@ -680,6 +680,9 @@ public final class HouseResponse {
                     for (int i = 0; i < nodes; i++) {
                         double xr = er[from + i];
                         double xi = ei[from + i];
+                        if (xr == 0 && xi == 0) {
+                            continue;
+                        }
                         int ui = unknownOf[i];
                         if (ui >= 0) {
                             re += pr[row + ui] * xr - pi[row + ui] * xi;
@@ -690,17 +693,17 @@ public final class HouseResponse {
                         }
                     }
                     int at = place + (model.walls + d) * stride;
-                    out[at] += wr * re;
-                    out[at + 1] += wi * im;
+                    now[at] = re;
+                    now[at + 1] = im;
                 }
                 for (int d = 0; d < zones; d++) {
                     int ua = unknownOf[zones + d];
                     int at = place + (model.walls + 2 * zones + d) * stride;
                     if (ua >= 0) {
-                        out[at] += wr * pr[row + ua];
-                        out[at + 1] += wi * pi[row + ua];
-                    } else if (d == z) {
-                        out[at] += wr;
+                        now[at] = pr[row + ua];
+                        now[at + 1] = pi[row + ua];
+                    } else {
+                        now[at] = d == z ? 1 : 0;
                     }
                     if (!model.held[d]) {
                         continue;
@@ -712,17 +715,43 @@ public final class HouseResponse {
                     double im = isHeld ? -gi[(zones + z) * nodes + air] : 0;
                     for (int i = 0; i < nodes; i++) {
                         int ui = unknownOf[i];
-                        if (ui >= 0) {
-                            double xr = gr[i * nodes + air];
-                            double xi = gi[i * nodes + air];
+                        double xr = gr[air * nodes + i];
+                        if (ui >= 0 && xr != 0) {
+                            double xi = gi[air * nodes + i];
                             re -= pr[row + ui] * xr - pi[row + ui] * xi;
                             im -= pr[row + ui] * xi + pi[row + ui] * xr;
                         }
                     }
                     at = place + (model.walls + 3 * zones + d) * stride;
-                    out[at] += wr * re;
-                    out[at + 1] += wi * im;
+                    now[at] = re;
+                    now[at + 1] = im;
                 }
+            }
+        }
+
+        /** Adds wr Re + i wi Im of every transfer at this frequency to harmonic m. */
+        void collect(HouseResponse response, int m, double wr, double wi) {
+            double[] out = response.folded;
+            int at = 2 * m;
+            for (int i = 0; i < now.length; i += 2) {
+                out[at] += wr * now[i];
+                out[at + 1] += wi * now[i + 1];
+                at += WIDTH;
+            }
+        }
+
+        /** Adds a block of the tail to all harmonics. */
+        void collect(HouseResponse response, Tail tail, int block) {
+            double[] out = response.folded;
+            int at = 0;
+            for (int i = 0; i < now.length; i += 2) {
+                double re = now[i];
+                double im = now[i + 1];
+                for (int m = 1; m <= 12; m++) {
+                    out[at + 2 * m] += tail.real(block, m) * re;
+                    out[at + 2 * m + 1] += tail.imaginary(block, m) * im;
+                }
+                at += WIDTH;
             }
         }
     }

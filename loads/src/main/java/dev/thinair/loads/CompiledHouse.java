@@ -521,6 +521,9 @@ public final class CompiledHouse {
 
     /** Component under which a drive in zone {@code from} is booked for zone {@code to}. */
     static Component booked(HouseModel model, int from, int to, Component own) {
+        if (!model.held(to)) {
+            return Component.UNCONDITIONED_SPACES; // of a free space only the sum is wanted
+        }
         if (from == to) {
             return own;
         }

@@ -38,13 +38,10 @@ public final class DesignLoad {
 
     private final HouseDay day;
     private final Setpoint setpoint;
-    private final double[] sensible; // [zone * 24]
+    private final double[] sensible; // [zone * 24], W; of a free zone its temperature, K
     private final double[] latent; // [zone * 24]
-    private final double[] free; // [zone * 24] temperature of free zones, K
     private final double[] theta; // mean setpoint less reference by zone
     private final double[] change; // [zone * 24] or empty
-    private final double[] leak; // [zone * 24] W
-    private final double[] fan; // [zone * 24] W
     private final double[] leakFlow; // [24] kg/s dry air
     private final double fanFlow; // kg/s dry air
     private final double[] blockSensible; // [24]
@@ -65,7 +62,6 @@ public final class DesignLoad {
         }
         sensible = new double[zones * 24];
         latent = new double[zones * 24];
-        free = new double[zones * 24];
         theta = new double[zones];
         double[][] series = new double[zones][];
         boolean varies = false;
@@ -84,10 +80,8 @@ public final class DesignLoad {
         }
         varies &= !day.heating;
         change = varies ? changes(day, series, theta) : new double[0];
-        leak = new double[zones * 24];
-        fan = new double[zones * 24];
         leakFlow = new double[24];
-        fanFlow = outdoorAir(day, setpoint, series, leak, fan, latent, leakFlow);
+        fanFlow = outdoorAir(day, setpoint, series, latent, leakFlow);
         conduction();
         blockSensible = new double[24];
         blockLatent = new double[24];
@@ -127,11 +121,10 @@ public final class DesignLoad {
                 int i = z * 24 + h;
                 double value = sensible[i] + constant + (change.length == 0 ? 0 : change[i]);
                 if (model.held(z)) {
-                    sensible[i] = value + leak[i] + fan[i];
+                    sensible[i] = value + leak(z, h) + fan(z, h);
                     sensible[i] += ducts(sensible[i]);
                 } else {
-                    free[i] = HouseDay.REFERENCE + value;
-                    sensible[i] = 0;
+                    sensible[i] = HouseDay.REFERENCE + value;
                 }
             }
         }
@@ -193,8 +186,6 @@ public final class DesignLoad {
             HouseDay day,
             Setpoint setpoint,
             double[][] series,
-            double[] leak,
-            double[] fan,
             double[] latent,
             double[] leakFlow) {
         CompiledHouse c = day.compiled;
@@ -202,7 +193,6 @@ public final class DesignLoad {
         double p = hours.pressure();
         Ventilation ventilation = c.house.ventilation();
         double fanFlow = ventilation.supplyDryAirMassFlow(p);
-        double sensibleLeft = 1 - ventilation.sensibleEffectiveness();
         double latentLeft = 1 - ventilation.latentEffectiveness();
         int zones = c.model.zones();
         for (int h = 0; h < 24; h++) {
@@ -235,20 +225,31 @@ public final class DesignLoad {
                     lastTemperature = t;
                 }
                 double w = hours.humidityRatio(h);
-                double heat =
-                        (CompiledHouse.CP_AIR + CompiledHouse.CP_VAPOUR * w)
-                                * (hours.dryBulb(h) - t);
                 double moisture =
                         (w - indoor) * (2_501_000 + CompiledHouse.CP_VAPOUR * (t - 273.15));
                 double leaked = leakFlow[h] * c.leakShare[z];
                 double fanned = fanFlow * c.fanShare[z];
                 int i = z * 24 + h;
-                leak[i] = leaked * heat;
-                fan[i] = fanned * heat * sensibleLeft;
                 latent[i] = day.latentGain[i] + leaked * moisture + fanned * moisture * latentLeft;
             }
         }
         return fanFlow;
+    }
+
+    /** Sensible heat that a kilogram of outdoor dry air brings into a held zone at an hour, J. */
+    private double outdoorHeat(int z, int h) {
+        double t = setpoint.series(day.compiled.house.rooms().get(z).name())[h];
+        return (CompiledHouse.CP_AIR + CompiledHouse.CP_VAPOUR * day.hours.humidityRatio(h))
+                * (day.hours.dryBulb(h) - t);
+    }
+
+    private double leak(int z, int h) {
+        return leakFlow[h] * day.compiled.leakShare[z] * outdoorHeat(z, h);
+    }
+
+    private double fan(int z, int h) {
+        double left = 1 - day.compiled.house.ventilation().sensibleEffectiveness();
+        return fanFlow * day.compiled.fanShare[z] * left * outdoorHeat(z, h);
     }
 
     private int zone(String room) {
@@ -398,9 +399,9 @@ public final class DesignLoad {
             case OTHER_ROOMS:
                 return value + fromRooms(z);
             case INFILTRATION:
-                return leak[i];
+                return leak(z, hour);
             case VENTILATION:
-                return fan[i];
+                return fan(z, hour);
             case SETPOINT_CHANGE:
                 return change.length == 0 ? 0 : change[i];
             case DUCTS:
@@ -428,7 +429,7 @@ public final class DesignLoad {
             throw new IllegalArgumentException(
                     "\"" + space + "\" is conditioned: its temperature is the setpoint");
         }
-        return Units.kelvins(free[z * 24 + hour]);
+        return Units.kelvins(sensible[z * 24 + hour]);
     }
 
     /**
@@ -721,7 +722,7 @@ public final class DesignLoad {
     }
 
     double freeCelsius(int zone, int hour) {
-        return free[zone * 24 + hour] - 273.15;
+        return sensible[zone * 24 + hour] - 273.15;
     }
 
     @Override

@@ -142,22 +142,44 @@ public final class HourlyInterpolation {
     public static void addSynthesis(double[] spectrum, int at, double[] x, int xAt) {
         double mean = spectrum[at];
         double last = spectrum[at + 24];
-        for (int h = 0; h <= 12; h++) {
-            double even = 0;
-            double odd = 0;
-            int k = 0;
-            for (int m = 1; m < 12; m++) {
+        // hours h, 12 - h, 12 + h and 24 - h share cosines and sines up to sign
+        for (int h = 0; h <= 6; h++) {
+            double evenCos = 0; // even m
+            double oddCos = 0; // odd m
+            double evenSin = 0;
+            double oddSin = 0;
+            int k = h;
+            oddCos += spectrum[at + 2] * COS[k];
+            oddSin -= spectrum[at + 3] * SIN[k];
+            for (int m = 2; m < 12; m += 2) {
                 k += h;
                 if (k >= HOURS) {
                     k -= HOURS;
                 }
-                even += spectrum[at + 2 * m] * COS[k];
-                odd -= spectrum[at + 2 * m + 1] * SIN[k];
+                evenCos += spectrum[at + 2 * m] * COS[k];
+                evenSin -= spectrum[at + 2 * m + 1] * SIN[k];
+                k += h;
+                if (k >= HOURS) {
+                    k -= HOURS;
+                }
+                oddCos += spectrum[at + 2 * m + 2] * COS[k];
+                oddSin -= spectrum[at + 2 * m + 3] * SIN[k];
             }
-            double base = mean + 2 * even + ((h & 1) == 0 ? last : -last);
-            x[xAt + h] += base + 2 * odd;
-            if (h > 0 && h < 12) {
-                x[xAt + HOURS - h] += base - 2 * odd;
+            // m = 12 has the sign of the hour, and 12 - h is as even as h
+            double base = mean + ((h & 1) == 0 ? last : -last);
+            double cos = 2 * (evenCos + oddCos);
+            double sin = 2 * (evenSin + oddSin);
+            x[xAt + h] += base + cos + sin;
+            if (h > 0) {
+                x[xAt + HOURS - h] += base + cos - sin;
+            }
+            if (h < 6) {
+                double cosFar = 2 * (evenCos - oddCos);
+                double sinFar = 2 * (oddSin - evenSin);
+                x[xAt + 12 - h] += base + cosFar + sinFar;
+                if (h > 0) {
+                    x[xAt + 12 + h] += base + cosFar - sinFar;
+                }
             }
         }
     }

@@ -82,21 +82,22 @@ public final class HouseResponse {
             double w = cycles == PLAIN ? 1 : HourlyInterpolation.weight(n);
             solver.factor(n * Transmission.OMEGA_DAY);
             if (m == 0) {
-                solver.collect(response, m, w, 0);
+                solver.collect(m, w, 0);
             } else if (m == 12) {
                 // lands on itself, conjugated as well
-                solver.collect(response, m, cycles == PLAIN ? w : 2 * w, 0);
+                solver.collect(m, cycles == PLAIN ? w : 2 * w, 0);
             } else {
-                solver.collect(response, m, w, HourlyInterpolation.conjugated(n) ? -w : w);
+                solver.collect(m, w, HourlyInterpolation.conjugated(n) ? -w : w);
             }
         }
         if (cycles != PLAIN) {
             Tail tail = Tail.beyond(cycles);
             for (int b = 0; b < tail.blocks(); b++) {
                 solver.factor(tail.harmonic(b) * Transmission.OMEGA_DAY);
-                solver.collect(response, tail, b);
+                solver.collect(tail, b);
             }
         }
+        solver.deliver(response);
         return response;
     }
 
@@ -191,7 +192,8 @@ public final class HouseResponse {
         HouseResponse response = new HouseResponse(model);
         Solver solver = new Solver(model);
         solver.factor(0);
-        solver.collect(response, 0, 1, 0);
+        solver.collect(0, 1, 0);
+        solver.deliver(response);
         return response;
     }
 
@@ -354,7 +356,10 @@ public final class HouseResponse {
         private final double[] wallStarI;
         private final double[] wallAirR;
         private final double[] wallAirI;
-        private final double[] now; // transfers at this frequency, re and im by drive and zone
+        private final double[][] sum; // folded transfers by harmonic
+        private final int[] boundaryWalls;
+        private final int[][] near; // by zone: unknown nodes that its faces reach
+        private final double[] now; // transfers at this frequency, re and im by zone and drive
         private final double[] faceArea;
         private final double[] opaqueArea;
         private final double[] matrix = new double[Transmission.matrixLength()];
@@ -384,6 +389,12 @@ public final class HouseResponse {
             wallAirR = new double[model.walls];
             wallAirI = new double[model.walls];
             now = new double[(model.walls + 4 * zones) * zones * 2];
+            sum = new double[HourlyInterpolation.HARMONICS][now.length];
+            boundaryWalls =
+                    java.util.stream.IntStream.range(0, model.walls)
+                            .filter(w -> model.back[w] == HouseModel.BOUNDARY)
+                            .toArray();
+            near = neighbours();
             faceArea = new double[zones];
             opaqueArea = new double[zones];
             for (int w = 0; w < model.walls; w++) {
@@ -643,115 +654,140 @@ public final class HouseResponse {
             }
         }
 
-        /** Works out every transfer at this frequency, once. */
+        /** Works out every transfer at this frequency, once: by zone, then by drive. */
         private void transfers() {
             int u = unknowns;
-            int stride = 2 * zones;
+            int drives = model.walls + 4 * zones;
             for (int z = 0; z < zones; z++) {
                 int row = z * u;
-                boolean isHeld = model.held[z];
-                int place = 2 * z;
-                for (int w = 0; w < model.walls; w++) {
-                    if (model.back[w] != HouseModel.BOUNDARY) {
-                        continue;
-                    }
+                int place = 2 * z * drives;
+                for (int w : boundaryWalls) {
                     int a = model.front[w];
                     double sr = wallStarR[w];
                     double si = wallStarI[w];
                     double re = pr[row + a] * sr - pi[row + a] * si;
                     double im = pr[row + a] * si + pi[row + a] * sr;
                     int ua = unknownOf[zones + a];
-                    double cr = wallAirR[w];
-                    double ci = wallAirI[w];
                     if (ua >= 0) {
+                        double cr = wallAirR[w];
+                        double ci = wallAirI[w];
                         re += pr[row + ua] * cr - pi[row + ua] * ci;
                         im += pr[row + ua] * ci + pi[row + ua] * cr;
                     } else if (a == z) {
-                        re += cr;
-                        im += ci;
+                        re += wallAirR[w];
+                        im += wallAirI[w];
                     }
-                    now[place + w * stride] = re;
-                    now[place + w * stride + 1] = im;
+                    now[place + 2 * w] = re;
+                    now[place + 2 * w + 1] = im;
                 }
+                int at = place + 2 * model.walls;
                 for (int d = 0; d < 2 * zones; d++) {
-                    double re = 0;
-                    double im = 0;
+                    // what is absorbed in a zone, and what of it reaches this zone's own air
+                    // directly
                     int from = d * nodes;
-                    for (int i = 0; i < nodes; i++) {
+                    int own = from + zones + z;
+                    boolean direct = model.held[z];
+                    double re = direct ? er[own] : 0;
+                    double im = direct ? ei[own] : 0;
+                    for (int i : near[d % zones]) {
+                        int ui = unknownOf[i];
                         double xr = er[from + i];
                         double xi = ei[from + i];
-                        if (xr == 0 && xi == 0) {
-                            continue;
-                        }
-                        int ui = unknownOf[i];
-                        if (ui >= 0) {
-                            re += pr[row + ui] * xr - pi[row + ui] * xi;
-                            im += pr[row + ui] * xi + pi[row + ui] * xr;
-                        } else if (i == zones + z) {
-                            re += xr;
-                            im += xi;
-                        }
+                        re += pr[row + ui] * xr - pi[row + ui] * xi;
+                        im += pr[row + ui] * xi + pi[row + ui] * xr;
                     }
-                    int at = place + (model.walls + d) * stride;
                     now[at] = re;
                     now[at + 1] = im;
+                    at += 2;
                 }
                 for (int d = 0; d < zones; d++) {
                     int ua = unknownOf[zones + d];
-                    int at = place + (model.walls + 2 * zones + d) * stride;
                     if (ua >= 0) {
                         now[at] = pr[row + ua];
                         now[at + 1] = pi[row + ua];
                     } else {
                         now[at] = d == z ? 1 : 0;
                     }
+                    at += 2;
+                }
+                for (int d = 0; d < zones; d++, at += 2) {
                     if (!model.held[d]) {
                         continue;
                     }
                     // held temperature: -(G(z, d) + p . G(u, d)) for a load, -p . G(u, d) for a
                     // temperature
-                    int air = zones + d;
-                    double re = isHeld ? -gr[(zones + z) * nodes + air] : 0;
-                    double im = isHeld ? -gi[(zones + z) * nodes + air] : 0;
-                    for (int i = 0; i < nodes; i++) {
+                    int air = (zones + d) * nodes;
+                    double re = model.held[z] ? -gr[air + zones + z] : 0;
+                    double im = model.held[z] ? -gi[air + zones + z] : 0;
+                    for (int i : near[d]) {
                         int ui = unknownOf[i];
-                        double xr = gr[air * nodes + i];
-                        if (ui >= 0 && xr != 0) {
-                            double xi = gi[air * nodes + i];
-                            re -= pr[row + ui] * xr - pi[row + ui] * xi;
-                            im -= pr[row + ui] * xi + pi[row + ui] * xr;
-                        }
+                        double xr = gr[air + i];
+                        double xi = gi[air + i];
+                        re -= pr[row + ui] * xr - pi[row + ui] * xi;
+                        im -= pr[row + ui] * xi + pi[row + ui] * xr;
                     }
-                    at = place + (model.walls + 3 * zones + d) * stride;
                     now[at] = re;
                     now[at + 1] = im;
                 }
             }
         }
 
+        /** Unknown nodes of a zone and of those it shares a wall with. */
+        private int[][] neighbours() {
+            boolean[][] linked = new boolean[zones][zones];
+            for (int z = 0; z < zones; z++) {
+                linked[z][z] = true;
+            }
+            for (int w = 0; w < model.walls; w++) {
+                if (model.back[w] >= 0) {
+                    linked[model.front[w]][model.back[w]] = true;
+                    linked[model.back[w]][model.front[w]] = true;
+                }
+            }
+            int[][] lists = new int[zones][];
+            int[] list = new int[nodes];
+            for (int z = 0; z < zones; z++) {
+                int n = 0;
+                for (int i = 0; i < nodes; i++) {
+                    if (linked[z][i % zones] && unknownOf[i] >= 0) {
+                        list[n++] = i;
+                    }
+                }
+                lists[z] = java.util.Arrays.copyOf(list, n);
+            }
+            return lists;
+        }
+
         /** Adds wr Re + i wi Im of every transfer at this frequency to harmonic m. */
-        void collect(HouseResponse response, int m, double wr, double wi) {
-            double[] out = response.folded;
-            int at = 2 * m;
-            for (int i = 0; i < now.length; i += 2) {
-                out[at] += wr * now[i];
-                out[at + 1] += wi * now[i + 1];
-                at += WIDTH;
+        void collect(int m, double wr, double wi) {
+            double[] to = sum[m];
+            for (int i = 0; i < to.length; i += 2) {
+                to[i] += wr * now[i];
+                to[i + 1] += wi * now[i + 1];
             }
         }
 
         /** Adds a block of the tail to all harmonics. */
-        void collect(HouseResponse response, Tail tail, int block) {
+        void collect(Tail tail, int block) {
+            for (int m = 1; m <= 12; m++) {
+                collect(m, tail.real(block, m), tail.imaginary(block, m));
+            }
+        }
+
+        /** Hands the sums over, harmonics of a transfer side by side. */
+        void deliver(HouseResponse response) {
             double[] out = response.folded;
-            int at = 0;
-            for (int i = 0; i < now.length; i += 2) {
-                double re = now[i];
-                double im = now[i + 1];
-                for (int m = 1; m <= 12; m++) {
-                    out[at + 2 * m] += tail.real(block, m) * re;
-                    out[at + 2 * m + 1] += tail.imaginary(block, m) * im;
+            for (int m = 0; m < sum.length; m++) {
+                double[] from = sum[m];
+                int i = 0;
+                for (int z = 0; z < zones; z++) {
+                    int at = z * WIDTH + 2 * m;
+                    for (int end = i + from.length / zones; i < end; i += 2) {
+                        out[at] = from[i];
+                        out[at + 1] = from[i + 1];
+                        at += zones * WIDTH;
+                    }
                 }
-                at += WIDTH;
             }
         }
     }

@@ -692,20 +692,8 @@ final class ReviewDocument {
 
     private void day() {
         out.section("The design day, run through");
-        List<InstalledSystem> cases = new ArrayList<>(List.of(study.asFound, study.mended));
-        List<String> names = new ArrayList<>(List.of("as found", "open, new filter"));
-        study.review
-                .rightCapacity()
-                .ifPresent(
-                        c -> {
-                            cases.add(study.withCapacity(study.mended, c));
-                            names.add("right-sized, open, new filter");
-                        });
-        Comparison.Row first = study.review.recommended();
-        if (first.kind() != Remedy.Kind.NONE) {
-            cases.add(first.system());
-            names.add("recommended");
-        }
+        List<InstalledSystem> cases = List.copyOf(study.cases.values());
+        List<String> names = List.copyOf(study.cases.keySet());
         List<String> measures =
                 List.of(
                         "rated capacity",
@@ -722,7 +710,7 @@ final class ReviewDocument {
                 List.of(job.wishes().cooling(), job.wishes().usualCooling())) {
             List<List<String>> columns = new ArrayList<>();
             for (InstalledSystem s : cases) {
-                DayRun d = s.runDay(setpoint);
+                DayRun d = study.day(s, setpoint);
                 columns.add(
                         List.of(
                                 show.tons(s.unit().ratedCapacity()),
@@ -752,7 +740,7 @@ final class ReviewDocument {
     private void season(List<InstalledSystem> cases, List<String> names) {
         List<List<String>> columns = new ArrayList<>();
         for (InstalledSystem s : cases) {
-            SeasonRun run = s.runSeason(job.weather());
+            SeasonRun run = study.season(s);
             columns.add(
                     List.of(
                             show.hours(run.hoursOn()),
@@ -788,7 +776,7 @@ final class ReviewDocument {
         }
         int last = cases.size() - 1;
         for (int i : last > 0 ? new int[] {0, last} : new int[] {0}) {
-            DayRun d = cases.get(i).runDay(setpoint);
+            DayRun d = study.day(cases.get(i), setpoint);
             double[] v = new double[24];
             for (int h = 0; h < 24; h++) {
                 v[h] = Show.in(d.indoorTemperature(h), ip ? Units.FAHRENHEIT : Units.CELSIUS);

@@ -1,8 +1,11 @@
 package dev.thinair.examples;
 
 import dev.thinair.altitude.kernel.StandardAtmosphere;
+import dev.thinair.cycling.DayRun;
 import dev.thinair.cycling.InstalledSystem;
+import dev.thinair.cycling.Remedy;
 import dev.thinair.cycling.Review;
+import dev.thinair.cycling.SeasonRun;
 import dev.thinair.cycling.UnitState;
 import dev.thinair.ducts.Airflow;
 import dev.thinair.ducts.DuctSystem;
@@ -17,8 +20,13 @@ import dev.thinair.units.Si;
 import dev.thinair.units.Units;
 import dev.thinair.units.VolumeFlow;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.ConcurrentHashMap;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
@@ -47,6 +55,12 @@ final class Study {
     final InstalledSystem mended;
     final Review review;
 
+    /** As found, mended, right-sized, recommended, by name. */
+    final Map<String, InstalledSystem> cases;
+
+    private final Map<DayOf, DayRun> days = new ConcurrentHashMap<>();
+    private final Map<InstalledSystem, SeasonRun> seasons = new ConcurrentHashMap<>();
+
     Study(Job job) {
         this.job = job;
         house = job.house().compile(job.site());
@@ -72,8 +86,73 @@ final class Study {
         opened = asFound.withDucts(open);
         filtered = asFound.withDucts(clean(job.ducts()));
         mended = asFound.withDucts(clean(open));
-        review = Review.of(asFound);
+        // What does not wait for the review runs beside it; results do not depend on the order.
+        CompletableFuture<?> beside =
+                CompletableFuture.allOf(
+                        CompletableFuture.runAsync(() -> season(asFound)),
+                        CompletableFuture.runAsync(
+                                () -> {
+                                    season(mended);
+                                    List.of(opened, filtered, mended).forEach(Study::state);
+                                }));
+        try {
+            review = Review.of(asFound);
+        } finally {
+            settle(beside);
+        }
+        cases = cases();
+        settle(
+                CompletableFuture.allOf(
+                        cases.values().stream()
+                                .map(s -> CompletableFuture.runAsync(() -> prepare(s)))
+                                .toArray(CompletableFuture[]::new)));
     }
+
+    private void prepare(InstalledSystem system) {
+        season(system);
+        day(system, job.wishes().cooling());
+        day(system, job.wishes().usualCooling());
+    }
+
+    /** Waits for what runs beside, and throws what it threw. */
+    private static void settle(CompletableFuture<?> future) {
+        try {
+            future.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException r) {
+                throw r;
+            }
+            throw e;
+        }
+    }
+
+    /** The systems that are run through day and year, by what the review calls them. */
+    private Map<String, InstalledSystem> cases() {
+        Map<String, InstalledSystem> map = new LinkedHashMap<>();
+        map.put("as found", asFound);
+        map.put("open, new filter", mended);
+        review.rightCapacity().ifPresent(c -> map.put("right-sized, open, new filter", withCapacity(mended, c)));
+        if (review.recommended().kind() != Remedy.Kind.NONE) {
+            map.put("recommended", review.recommended().system());
+        }
+        return map;
+    }
+
+    /** A system's design day at a setpoint, run once. */
+    DayRun day(InstalledSystem system, Quantity<Temperature> setpoint) {
+        double kelvins = Si.kelvins(setpoint, "setpoint");
+        if (kelvins == Si.kelvins(system.wantedSetpoint(), "wanted setpoint")) {
+            return system.runDay();
+        }
+        return days.computeIfAbsent(new DayOf(system, kelvins), d -> system.runDay(setpoint));
+    }
+
+    /** A system's year, run once. */
+    SeasonRun season(InstalledSystem system) {
+        return seasons.computeIfAbsent(system, s -> s.runSeason(job.weather()));
+    }
+
+    private record DayOf(InstalledSystem system, double setpoint) {}
 
     private DesignLoad cooling(Quantity<Temperature> setpoint) {
         return house.coolingLoad(

@@ -82,7 +82,11 @@ public final class InstalledSystem {
         supplyShares = new double[n];
         returnWeights = new double[n];
         share(building, airflow, true, supplyShares);
+        // Air supplied to a room without a return finds its way to the grilles of other rooms, so
+        // the return air is the mean of all rooms weighted by what each is supplied; only so does
+        // the coil take out of the air what the supply puts into the rooms.
         share(building, airflow, false, returnWeights);
+        System.arraycopy(supplyShares, 0, returnWeights, 0, n);
         if (parts.thermostatRoom == null) {
             sensorWeights = returnWeights;
         } else {

@@ -8,7 +8,6 @@ import dev.thinair.cycling.Finding;
 import dev.thinair.cycling.Furnace;
 import dev.thinair.cycling.InputRule;
 import dev.thinair.cycling.InstalledSystem;
-import dev.thinair.cycling.Remedy;
 import dev.thinair.cycling.Review;
 import dev.thinair.cycling.SeasonRun;
 import dev.thinair.cycling.UnitState;
@@ -774,8 +773,8 @@ final class ReviewDocument {
         for (int h = 0; h < 24; h++) {
             rows.add(String.format(Locale.ROOT, "%02d:00", h));
         }
-        int last = cases.size() - 1;
-        for (int i : last > 0 ? new int[] {0, last} : new int[] {0}) {
+        int shown = names.indexOf("recommended");
+        for (int i : shown > 0 ? new int[] {0, shown} : new int[] {0}) {
             DayRun d = study.day(cases.get(i), setpoint);
             double[] v = new double[24];
             for (int h = 0; h < 24; h++) {

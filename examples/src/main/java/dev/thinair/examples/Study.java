@@ -55,7 +55,7 @@ final class Study {
     final InstalledSystem mended;
     final Review review;
 
-    /** As found, mended, right-sized, recommended, by name. */
+    /** As found, mended, recommended, right-sized, by name. */
     final Map<String, InstalledSystem> cases;
 
     private final Map<DayOf, DayRun> days = new ConcurrentHashMap<>();
@@ -72,7 +72,7 @@ final class Study {
         coolingUsual = cooling(w.usualCooling());
         heatingWanted = heating(w.heating());
         heatingUsual = heating(w.usualHeating());
-        asFound =
+        InstalledSystem.Builder system =
                 InstalledSystem.builder()
                         .house(house)
                         .designDay(job.coolingDay())
@@ -80,8 +80,9 @@ final class Study {
                         .unit(job.unit())
                         .thermostat(job.thermostat())
                         .tariff(job.tariff())
-                        .wantedSetpoint(w.cooling())
-                        .build();
+                        .wantedSetpoint(w.cooling());
+        job.thermostatRoom().ifPresent(system::thermostatRoom);
+        asFound = system.build();
         DuctSystem open = job.ducts().withRegistersOpened();
         opened = asFound.withDucts(open);
         filtered = asFound.withDucts(clean(job.ducts()));
@@ -131,10 +132,16 @@ final class Study {
         Map<String, InstalledSystem> map = new LinkedHashMap<>();
         map.put("as found", asFound);
         map.put("open, new filter", mended);
-        review.rightCapacity().ifPresent(c -> map.put("right-sized, open, new filter", withCapacity(mended, c)));
+        InstalledSystem best = review.recommended().system();
         if (review.recommended().kind() != Remedy.Kind.NONE) {
-            map.put("recommended", review.recommended().system());
+            map.put("recommended", best);
         }
+        review.rightCapacity()
+                .filter(
+                        c ->
+                                Math.abs(Si.watts(c, "") / Si.watts(best.unit().ratedCapacity(), "") - 1)
+                                        > 0.03)
+                .ifPresent(c -> map.put("right-sized, same ducts", withCapacity(best, c)));
         return map;
     }
 
@@ -255,7 +262,7 @@ final class Study {
 
     /** The same unit family with another rated capacity, on the ducts of another system. */
     InstalledSystem withCapacity(InstalledSystem system, Quantity<Power> capacity) {
-        return system.withUnit(job.unit().withRatedCapacity(capacity));
+        return system.withUnit(system.unit().withRatedCapacity(capacity));
     }
 
     /** Actual or standard airflow for each ton of a capacity that the system does not have. */

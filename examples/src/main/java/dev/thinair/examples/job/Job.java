@@ -35,6 +35,7 @@ import javax.measure.quantity.Temperature;
  * @param ducts the ducts as found
  * @param unit the unit as found
  * @param thermostat the thermostat as found
+ * @param thermostatRoom where the thermostat hangs, if the file says so
  * @param tariff what electricity costs
  * @param furnace the furnace, if there is one
  * @param wishes setpoints and humidity
@@ -51,6 +52,7 @@ public record Job(
         DuctSystem ducts,
         CoolingUnit unit,
         Thermostat thermostat,
+        Optional<String> thermostatRoom,
         Tariff tariff,
         Optional<Burner> furnace,
         Wishes wishes) {
@@ -136,6 +138,9 @@ public record Job(
                 new JobDucts(part).ducts(),
                 unit.unit(),
                 unit.thermostat(),
+                part.part("thermostat").has("room")
+                        ? Optional.of(part.part("thermostat").text("room"))
+                        : Optional.empty(),
                 unit.tariff(),
                 part.partIfGiven("furnace")
                         .map(

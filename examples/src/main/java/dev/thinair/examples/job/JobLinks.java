@@ -25,6 +25,13 @@ final class JobLinks {
     static void check(Part job) throws JobFileException {
         house(job.part("house"));
         ducts(job.part("ducts"), names(job.part("house").parts("rooms")).keySet());
+        if (job.part("thermostat").has("room")) {
+            known(
+                    job.part("thermostat"),
+                    "room",
+                    names(job.part("house").parts("rooms")).keySet(),
+                    "house.rooms");
+        }
         Part day = job.part("cooling-day");
         double dry = Si.kelvins(day.amount("dry-bulb", Temperature.class), "dry bulb");
         double wet = Si.kelvins(day.amount("wet-bulb", Temperature.class), "wet bulb");

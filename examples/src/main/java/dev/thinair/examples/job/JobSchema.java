@@ -621,6 +621,10 @@ final class JobSchema {
 
     private static final Fields THERMOSTAT =
             Fields.of(
+                    may(
+                            "room",
+                            new Name(),
+                            "a name from house.rooms: where it hangs; the mean of all rooms if left out"),
                     need(
                             "setpoint",
                             temperature("an indoor temperature", "60 degF", "85 degF"),

@@ -40,7 +40,7 @@ class JobReaderTest {
                         "  fan: auto\n",
                         "  wlan-password: x\n",
                         "wlan-password",
-                        "thermostat.wlan-password: unknown key; known keys here: setpoint, differential, fan"),
+                        "thermostat.wlan-password: unknown key; known keys here: room, setpoint, differential, fan"),
                 bad(
                         "missing key",
                         "  elevation: 7200 ft\n",
@@ -88,14 +88,14 @@ class JobReaderTest {
                                 + "east | south-east | south | south-west | west | north-west"),
                 bad(
                         "count that is not whole",
-                        "      people: 2",
+                        "      people: 3",
                         "      people: 2.5",
                         "people: 2.5",
                         8,
                         "house.rooms[1].people: \"2.5\" is not a whole number; allowed is a whole number from 0 to 30"),
                 bad(
                         "count out of range",
-                        "      people: 2",
+                        "      people: 3",
                         "      people: 300",
                         "people: 300",
                         8,
@@ -167,7 +167,7 @@ class JobReaderTest {
                         "    - name: laundry",
                         "    - name: \"{}\"",
                         "\"{}\"",
-                        "house.rooms[8].name: \"{}\" cannot be a name; allowed is a name of up to 60 letters, digits and spaces"),
+                        "house.rooms[6].name: \"{}\" cannot be a name; allowed is a name of up to 60 letters, digits and spaces"),
                 bad(
                         "a broken bracket",
                         "fittings: [{what: elbow, loss-coefficient: 0.8, count: 2}]",
@@ -227,17 +227,17 @@ class JobReaderTest {
                         "ducts.trunks[1].from: these trunks feed each other and never reach the supply plenum; one of them must leave \"supply plenum\""),
                 bad(
                         "trunk that feeds nothing",
-                        "  runs:\n    - name: family room west",
+                        "  runs:\n    - name: great room west",
                         "    - {name: stub, from: supply plenum, diameter: 8 in, material: smooth, length: 3 ft}\n"
-                                + "  runs:\n    - name: family room west",
+                                + "  runs:\n    - name: great room west",
                         "stub",
                         "ducts.trunks[5].name: nothing leaves this trunk; let a run or another trunk come from it, or leave it out"),
                 bad(
                         "run to a room that is not there",
-                        "      from: west end\n      room: family room",
+                        "      from: west end\n      room: great room",
                         "      from: west end\n      room: ballroom",
                         "ballroom",
-                        "ducts.runs[1].room: nothing is called \"ballroom\"; allowed is a name from house.rooms: family room | dining room | living room | main bedroom | bath | bedroom 2 | guest room | laundry"),
+                        "ducts.runs[1].room: nothing is called \"ballroom\"; allowed is a name from house.rooms: great room | main bedroom | bath | bedroom 2 | guest room | laundry"),
                 bad(
                         "wall of an assembly nobody described",
                         "        - assembly: 2x4 wall\n          area: 152 ft2\n          facing: west",
@@ -249,7 +249,7 @@ class JobReaderTest {
                         "    - name: bedroom 2\n      floor-area",
                         "    - name: bath\n      floor-area",
                         "bath\n      floor-area: 209",
-                        "house.rooms[6].name: \"bath\" is taken; every entry needs its own name (first on line N)"),
+                        "house.rooms[4].name: \"bath\" is taken; every entry needs its own name (first on line N)"),
                 bad(
                         "more window than wall",
                         "width: 6 ft, height: 5 ft, count: 3",

@@ -139,7 +139,12 @@ final class Study {
         review.rightCapacity()
                 .filter(
                         c ->
-                                Math.abs(Si.watts(c, "") / Si.watts(best.unit().ratedCapacity(), "") - 1)
+                                Math.abs(
+                                                Si.watts(c, "")
+                                                                / Si.watts(
+                                                                        best.unit().ratedCapacity(),
+                                                                        "")
+                                                        - 1)
                                         > 0.03)
                 .ifPresent(c -> map.put("right-sized, same ducts", withCapacity(best, c)));
         return map;

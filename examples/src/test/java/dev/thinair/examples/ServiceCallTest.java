@@ -80,7 +80,7 @@ class ServiceCallTest {
                 .hasSize(1)
                 .first()
                 .asString()
-                .startsWith(file + ":16:14: site.elevation: ");
+                .startsWith(file + ":15:14: site.elevation: ");
         assertThat(page.getParent()).doesNotExist();
     }
 

@@ -394,7 +394,7 @@ final class ReviewDocument {
                         "blower power",
                         "coil surface, design hour",
                         "suction, design hour",
-                        "ice");
+                        "ice, design hour");
         List<List<String>> columns = new ArrayList<>();
         for (InstalledSystem s : cases) {
             Airflow a = s.airflow();
@@ -464,9 +464,9 @@ final class ReviewDocument {
                                 / Si.cubicMetresPerSecond(found.actual(), "")
                         - 1;
         out.text(
-                "Shutting registers does not push more air to the other rooms' benefit: the blower moves less air in all ("
+                "Opening the registers raises the total by "
                         + Show.number(100 * gain, 1)
-                        + " % more comes back when they are opened), while leaks and noise rise.");
+                        + " %: shut, they choke the blower, feed the leaks and make the others noisy.");
     }
 
     private double flow(RunFlow r) {
@@ -667,7 +667,7 @@ final class ReviewDocument {
         rows.add(
                 List.of(
                         "load in the worst hour, wanted setpoint",
-                        show.heat(study.review.designLoad())));
+                        show.heat(study.coolingWanted.peak())));
         rows.add(
                 List.of(
                         "installed, as rated",
@@ -862,7 +862,19 @@ final class ReviewDocument {
         texts.add(
                 "Refrigerant work, gas work and electrical work belong to licensed practitioners; local code and the"
                         + " makers' instructions come before anything here.");
-        texts.forEach(t -> out.add(new Document.Caution(t)));
+        Set<String> said = new LinkedHashSet<>();
+        for (String text : texts) {
+            // Combined remedies repeat the cautions of their parts.
+            List<String> fresh = new ArrayList<>();
+            for (String sentence : text.split("(?<=[.]) ")) {
+                if (said.add(sentence)) {
+                    fresh.add(sentence);
+                }
+            }
+            if (!fresh.isEmpty()) {
+                out.add(new Document.Caution(String.join(" ", fresh)));
+            }
+        }
     }
 
     private void method() {

@@ -249,15 +249,24 @@ final class Study {
                 .airflow();
     }
 
-    /** The room whose peak load is largest against the air it gets as found. */
+    /**
+     * The room whose share of the load most exceeds its share of the air, with all registers open.
+     */
     String neediestRoom() {
-        String worst = null;
-        double most = -1;
+        double load = 0;
+        double air = 0;
         for (String room : coolingWanted.rooms()) {
-            double load = Si.watts(coolingWanted.roomPeak(room), "room peak");
-            double air = Si.cubicMetresPerSecond(asFound.airflow().supplyTo(room), "airflow");
-            double need = load / Math.max(air, 1e-4);
-            if (load > 0 && need > most) {
+            load += Si.watts(coolingWanted.roomPeak(room), "room peak");
+            air += Si.cubicMetresPerSecond(mended.airflow().supplyTo(room), "airflow");
+        }
+        String worst = coolingWanted.rooms().get(0);
+        double most = Double.NEGATIVE_INFINITY;
+        for (String room : coolingWanted.rooms()) {
+            double need =
+                    Si.watts(coolingWanted.roomPeak(room), "room peak") / load
+                            - Si.cubicMetresPerSecond(mended.airflow().supplyTo(room), "airflow")
+                                    / air;
+            if (need > most) {
                 most = need;
                 worst = room;
             }

@@ -568,11 +568,7 @@ final class JobSchema {
                                             "basement",
                                             "garage",
                                             "outdoors")),
-                            "where most of the ducts run"),
-                    may(
-                            "surroundings",
-                            temperature("an air temperature", "40 degF", "150 degF"),
-                            "around the ducts on the design afternoon"));
+                            "where most of the ducts run"));
 
     private static final Fields UNIT =
             Fields.of(

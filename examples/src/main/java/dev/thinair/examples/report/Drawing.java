@@ -121,7 +121,7 @@ public final class Drawing {
                     .append(coordinates(legend, y - 4, legend + 24, y - 4))
                     .append("/>\n");
             out.append(text(c, legend + 29, y, "start", s.name()));
-            legend += 44 + 6.4 * s.name().length();
+            legend += 44 + 7.0 * s.name().length();
             n++;
         }
         return out.append("</svg>").toString();
@@ -154,14 +154,14 @@ public final class Drawing {
             high = Math.max(high, Math.max(b.first(), b.second()));
             longest = Math.max(longest, label(b).length());
         }
-        double left = Math.min(190, 14 + 6.1 * longest);
+        double left = Math.min(200, 14 + 6.6 * longest);
         double right = W - 84;
         double row = 21;
         double top = 34;
         StringBuilder out = open(W, top + row * bars.size() + 8, describe);
         out.append("<rect class=\"bar\"").append(box(left, 8, 22, 11)).append("/>\n");
         out.append(text("", left + 27, 18, "start", firstName));
-        double second = left + 44 + 6.6 * firstName.length();
+        double second = left + 44 + 7.2 * firstName.length();
         out.append("<rect class=\"frame\" stroke-dasharray=\"3 2\"")
                 .append(box(second, 8, 22, 11))
                 .append("/>\n");
@@ -200,7 +200,7 @@ public final class Drawing {
                 .append(f(width))
                 .append(' ')
                 .append(f(height))
-                .append("\" role=\"img\" font-size=\"11.5\"><title>")
+                .append("\" role=\"img\" font-size=\"12.5\"><title>")
                 .append(HtmlForm.escape(describe))
                 .append("</title>\n");
     }

@@ -163,7 +163,7 @@ public final class HtmlForm {
             td small{display:block;color:var(--soft);white-space:nowrap;font-size:.85em}
             td span{white-space:nowrap}
             tbody th{max-width:22rem}
-            figure{margin:1rem 0;max-width:42rem;break-inside:avoid}
+            figure{margin:1rem 0;max-width:36rem;break-inside:avoid}
             figure svg{width:100%;height:auto;display:block}
             figcaption{color:var(--soft);font-size:.92rem}
             svg text{fill:var(--ink);font-family:inherit}
@@ -181,7 +181,7 @@ public final class HtmlForm {
               tr.marked{border-color:var(--cool);background:var(--wash)}
               tbody th{display:block;border:0;padding:.1rem 0;font-weight:600}
               td{display:flex;justify-content:space-between;gap:1rem;border:0;padding:.1rem 0;text-align:right}
-              td small{display:inline}
+              td small{display:inline;white-space:normal} td span{white-space:normal}
               td::before{content:attr(data-head);color:var(--soft);text-align:left}
             }
             @media print{:root{--ink:#000;--soft:#333;--paper:#fff;--card:#fff;--line:#999;--cool:#0b5fa5;

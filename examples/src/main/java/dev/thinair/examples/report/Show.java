@@ -34,7 +34,10 @@ public final class Show {
     }
 
     private String both(String inchPound, String si) {
-        return inchPoundFirst ? inchPound + " (" + si + ")" : si + " (" + inchPound + ")";
+        // Spaces that do not break keep a number and its unit on one line.
+        String a = inchPound.replace(' ', '\u00a0');
+        String b = si.replace(' ', '\u00a0');
+        return inchPoundFirst ? a + " (" + b + ")" : b + " (" + a + ")";
     }
 
     /** The value in a unit, for drawings and tests. */

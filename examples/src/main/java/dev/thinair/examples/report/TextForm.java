@@ -64,12 +64,13 @@ public final class TextForm {
         List<List<String>> all = new ArrayList<>();
         all.add(t.head());
         all.addAll(t.rows());
+        int widest = t.head().size() < 3 ? WIDTH - FIRST - 2 : COLUMN;
         boolean narrow = width(all) > WIDTH + 8;
         List<List<List<String>>> cells = new ArrayList<>();
         for (List<String> row : all) {
             List<List<String>> split = new ArrayList<>();
             for (int c = 0; c < row.size(); c++) {
-                split.add(lines(plain(row.get(c)), c == 0 ? FIRST : COLUMN, narrow));
+                split.add(lines(plain(row.get(c)), c == 0 ? FIRST : widest, narrow));
             }
             cells.add(split);
         }
@@ -130,7 +131,7 @@ public final class TextForm {
             return List.of(cell);
         }
         List<String> lines = new ArrayList<>();
-        int bracket = cell.endsWith(")") ? cell.lastIndexOf(" (") : -1;
+        int bracket = cell.length() > widest && cell.endsWith(")") ? cell.lastIndexOf(" (") : -1;
         for (String part :
                 bracket > 0
                         ? new String[] {cell.substring(0, bracket), cell.substring(bracket + 1)}
@@ -165,7 +166,8 @@ public final class TextForm {
 
     /** Signs outside ASCII become letters, so that the text survives any terminal's encoding. */
     static String plain(String text) {
-        return text.replace("°", "")
+        return text.replace("\u00a0", " ")
+                .replace("°", "")
                 .replace("²", "2")
                 .replace("³", "3")
                 .replace("\u2013", "-")

@@ -85,7 +85,7 @@ final class ReviewDocument {
         s.add(
                 "The blower moves "
                         + show.flow(found.actual())
-                        + " through these ducts. Air this thin weighs as much"
+                        + " through these ducts. On this site that weighs as much"
                         + " as "
                         + show.flow(found.standard())
                         + " of standard air: "

@@ -227,7 +227,12 @@ public final class IdealMoistAir {
      * @throws IllegalArgumentException if an argument is NaN or outside its range
      */
     public static double density(double dryBulb, double humidityRatio, double pressure) {
-        return (1 + humidityRatio) / specificVolume(dryBulb, humidityRatio, pressure);
+        Domain.dryBulb(dryBulb);
+        Domain.humidityRatio(humidityRatio);
+        Domain.pressure(pressure);
+        return (1 + humidityRatio)
+                * pressure
+                / (GAS_CONSTANT_DRY_AIR * dryBulb * (1 + INVERSE_MASS_RATIO * humidityRatio));
     }
 
     /**

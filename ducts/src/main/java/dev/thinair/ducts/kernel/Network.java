@@ -52,9 +52,13 @@ public final class Network {
     private static final int MAX_STEPS = 100;
 
     /**
-     * Flow below which the slope of a purely quadratic or leakage law is no longer followed, m3/s.
+     * Pressure below which the slope of a purely quadratic or leakage law is no longer followed,
+     * Pa: at no flow it would be 0, and the conductance infinite.
      */
-    private static final double SLOPE_FLOOR = 1e-6;
+    private static final double FLAT = 1e-8;
+
+    /** What rounding leaves uncertain in pressure differences, over the highest pressure. */
+    private static final double ROUNDING = 1e-14;
 
     private final Topology topology;
     private final double referenceDensity;
@@ -370,9 +374,18 @@ public final class Network {
             }
             change = 0;
             double scale = 1e-4 * largest + 1e-300;
+            double noise = ROUNDING * w.highest;
             for (int i = 0; i < n; i++) {
                 double d = Math.abs(w.step[i]);
+                if (d <= noise * w.conductance[i]) {
+                    // the pressures cannot say it better: continuity will, in the end
+                    continue;
+                }
                 double c = d / (Math.abs(w.flow[i] + w.step[i]) + scale);
+                // a steep curve can still be off in pressure when its flow stands
+                if (w.conductance[i] > 0) {
+                    c = Math.max(c, 0.1 * d / (w.conductance[i] * w.highest));
+                }
                 if (!(c <= change)) {
                     change = c;
                     worst = i;
@@ -394,6 +407,7 @@ public final class Network {
             if (change < 1e-6 && balanced) {
                 w.warm = true;
                 w.steps = step;
+                balance(w);
                 return step;
             }
             laws(w, false);
@@ -412,6 +426,23 @@ public final class Network {
     }
 
     /**
+     * Takes out what rounding has left of imbalance at the nodes: one more linear system, for
+     * pressure corrections small enough to carry all the digits.
+     */
+    private void balance(Workspace w) {
+        for (int i = 0; i < kind.length; i++) {
+            w.source[i] = w.flow[i];
+        }
+        eliminate(w, 0);
+        int[] a = topology.rowFrom;
+        int[] b = topology.rowTo;
+        for (int i = 0; i < kind.length; i++) {
+            double dp = (a[i] >= 0 ? w.unknown[a[i]] : 0) - (b[i] >= 0 ? w.unknown[b[i]] : 0);
+            w.flow[i] += w.conductance[i] * dp;
+        }
+    }
+
+    /**
      * Line search along the last step. The content function's slope along it is known at both ends;
      * a step that overshoots the minimum by much is cut back to the root of that slope.
      */
@@ -425,7 +456,7 @@ public final class Network {
                 s1 += (w.loss[i] - w.drop[i]) * w.step[i] * w.free(i);
             }
             // slopes at rounding level say nothing
-            if (!(Math.abs(s1) > 0.9 * Math.abs(slopeStart)) || !(s1 > 0)) {
+            if (!(Math.abs(s1) > 0.5 * Math.abs(slopeStart)) || !(s1 > 0)) {
                 return;
             }
             double t = t0 + (t1 - t0) * Math.max(0.05, Math.min(0.95, s0 / (s0 - s1)));
@@ -453,15 +484,21 @@ public final class Network {
                     w.b[i] = data[at + 5] * data[at + 2] / d * dynamic;
                     w.c[i] = data[at + 4] * dynamic;
                     w.e[i] = data[at + 3] / d;
+                    w.d[i] = 2 * Math.sqrt((w.b[i] * 0.02 + w.c[i]) * FLAT);
                 }
-                case QUADRATIC -> w.a[i] = data[at] * ratio;
+                case QUADRATIC -> {
+                    w.a[i] = data[at] * ratio;
+                    w.d[i] = 2 * Math.sqrt(w.a[i] * FLAT);
+                }
                 case FILTER -> {
                     w.a[i] = data[at];
                     w.b[i] = data[at + 1] * ratio;
+                    w.d[i] = 2 * Math.sqrt(w.b[i] * FLAT);
                 }
                 case LEAK -> {
                     w.a[i] = 1 / data[at];
                     w.b[i] = 1 / data[at + 1];
+                    w.d[i] = Math.pow(FLAT, 1 - data[at + 1]) / (data[at] * data[at + 1]);
                 }
                 default -> {
                     // blowers read their data directly
@@ -547,27 +584,24 @@ public final class Network {
                         h = (f + w.c[i]) * q * q;
                         slope = ((2 + turn) * f + 2 * w.c[i]) * q;
                     }
-                    slope = Math.max(slope, 2 * (w.b[i] * 0.02 + w.c[i]) * SLOPE_FLOOR);
+                    slope = Math.max(slope, w.d[i]);
                 }
                 case QUADRATIC -> {
                     h = w.a[i] * q * q;
-                    slope = 2 * w.a[i] * Math.max(q, SLOPE_FLOOR);
+                    slope = Math.max(2 * w.a[i] * q, w.d[i]);
                 }
                 case FILTER -> {
                     h = (w.a[i] + w.b[i] * q) * q;
-                    slope = w.a[i] + 2 * w.b[i] * Math.max(q, SLOPE_FLOOR);
+                    slope = w.a[i] + Math.max(2 * w.b[i] * q, w.d[i]);
                 }
                 case LEAK -> {
                     h = Math.pow(q * w.a[i], w.b[i]);
-                    slope =
-                            q > SLOPE_FLOOR
-                                    ? h * w.b[i] / q
-                                    : Math.pow(SLOPE_FLOOR * w.a[i], w.b[i]) * w.b[i] / SLOPE_FLOOR;
+                    slope = h > FLAT ? h * w.b[i] / q : w.d[i];
                 }
                 case POLYNOMIAL -> {
                     double a1 = data[at + 1];
                     double a2 = data[at + 2];
-                    double floor = -2 * a2 * SLOPE_FLOOR;
+                    double floor = 2 * Math.sqrt(-a2 * FLAT);
                     if (signed >= 0) {
                         h = -w.ratio * (data[at] + (a1 + a2 * signed) * signed);
                         slope = w.ratio * Math.max(floor, -a1 - 2 * a2 * signed);
@@ -606,8 +640,21 @@ public final class Network {
         }
     }
 
-    /** Assembles and eliminates: pressures from conductances and sources. */
+    /** Pressures from conductances and sources. */
     private void linear(Workspace w) {
+        eliminate(w, 1);
+        double highest = 0;
+        int[] rows = topology.rowOfNode;
+        for (int i = 0; i < rows.length; i++) {
+            double p = rows[i] >= 0 ? w.unknown[rows[i]] : fixedPressure[~rows[i]];
+            w.pressure[i] = p;
+            highest = Math.max(highest, Math.abs(p));
+        }
+        w.highest = highest;
+    }
+
+    /** Assembles and eliminates; known pressures and gains count times {@code known}, 0 or 1. */
+    private void eliminate(Workspace w, double known) {
         Topology t = topology;
         double[] ground = w.ground;
         double[] right = w.right;
@@ -617,7 +664,7 @@ public final class Network {
         Arrays.fill(mesh, 0);
         for (int i = 0; i < kind.length; i++) {
             double g = w.conductance[i];
-            double s = w.source[i] + g * gain[i];
+            double s = w.source[i] + g * gain[i] * known;
             int a = t.rowFrom[i];
             int b = t.rowTo[i];
             if (a >= 0) {
@@ -627,12 +674,12 @@ public final class Network {
                     mesh[t.slot[i]] += g;
                 } else {
                     ground[a] += g;
-                    right[a] += g * fixedPressure[~b];
+                    right[a] += g * fixedPressure[~b] * known;
                 }
             } else if (b >= 0) {
                 right[b] += s;
                 ground[b] += g;
-                right[b] += g * fixedPressure[~a];
+                right[b] += g * fixedPressure[~a] * known;
             }
         }
         int[] start = t.columnStart;
@@ -667,10 +714,6 @@ public final class Network {
                 sum += mesh[s] * p[row[s]];
             }
             p[k] = sum / pivot[k];
-        }
-        for (int i = 0; i < t.rowOfNode.length; i++) {
-            int r = t.rowOfNode[i];
-            w.pressure[i] = r >= 0 ? p[r] : fixedPressure[~r];
         }
     }
 
@@ -746,6 +789,7 @@ public final class Network {
         final double[] a;
         final double[] b;
         final double[] c;
+        final double[] d;
         final double[] e;
         final double[] ground;
         final double[] right;
@@ -754,6 +798,7 @@ public final class Network {
         final double[] mesh;
         final double[] pressure;
         double ratio;
+        double highest;
         int steps;
         boolean warm;
 
@@ -767,6 +812,7 @@ public final class Network {
             a = new double[branches];
             b = new double[branches];
             c = new double[branches];
+            d = new double[branches];
             e = new double[branches];
             ground = new double[unknowns];
             right = new double[unknowns];

@@ -168,13 +168,13 @@ final class Stories {
     static Blower blower() {
         return Blower.builder()
                 .speed("high")
-                .point(inchesOfWater(0.05), cubicFeetPerMinute(1300))
-                .point(inchesOfWater(0.2), cubicFeetPerMinute(1240))
-                .point(inchesOfWater(0.4), cubicFeetPerMinute(1140))
-                .point(inchesOfWater(0.6), cubicFeetPerMinute(1020))
-                .point(inchesOfWater(0.8), cubicFeetPerMinute(860))
-                .point(inchesOfWater(1.0), cubicFeetPerMinute(620))
-                .point(inchesOfWater(1.2), cubicFeetPerMinute(250))
+                .point(inchesOfWater(0.05), cubicFeetPerMinute(1090))
+                .point(inchesOfWater(0.2), cubicFeetPerMinute(1040))
+                .point(inchesOfWater(0.4), cubicFeetPerMinute(960))
+                .point(inchesOfWater(0.6), cubicFeetPerMinute(855))
+                .point(inchesOfWater(0.8), cubicFeetPerMinute(720))
+                .point(inchesOfWater(1.0), cubicFeetPerMinute(520))
+                .point(inchesOfWater(1.2), cubicFeetPerMinute(210))
                 .efficiency(percent(20))
                 .build();
     }
@@ -237,11 +237,15 @@ final class Stories {
         return CoolingUnit.typical(tonsOfRefrigeration(tons), staging);
     }
 
-    static InstalledSystem.Builder at(double elevation, double tons, double runInches) {
-        Site site = site(elevation);
+    private static final CompiledHouse LOW = compiled(site(0));
+    private static final CompiledHouse HIGH = compiled(site(2200));
+
+    /** The house at sea level or at 2200 m. */
+    static InstalledSystem.Builder at(boolean high, double tons, double runInches) {
+        Site site = site(high ? 2200 : 0);
         return InstalledSystem.builder()
-                .house(compiled(site))
-                .designDay(elevation < 1000 ? seaLevelDay(site) : mountainDay(site))
+                .house(high ? HIGH : LOW)
+                .designDay(high ? mountainDay(site) : seaLevelDay(site))
                 .ducts(ducts(runInches))
                 .unit(unit(tons, Staging.SINGLE))
                 .thermostat(Thermostat.at(fahrenheit(75)))

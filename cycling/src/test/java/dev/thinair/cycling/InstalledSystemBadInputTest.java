@@ -49,10 +49,27 @@ class InstalledSystemBadInputTest {
     }
 
     private static CycleControl control(
-            double set, double band, double low, double off, double tau, double every, double refresh) {
+            double set,
+            double band,
+            double low,
+            double off,
+            double tau,
+            double every,
+            double refresh) {
         return new CycleControl(
-                new double[] {set}, band, CycleControl.Staging.VARIABLE, low, 1, off, tau, every, refresh, 0,
-                0, 0, 0);
+                new double[] {set},
+                band,
+                CycleControl.Staging.VARIABLE,
+                low,
+                1,
+                off,
+                tau,
+                every,
+                refresh,
+                0,
+                0,
+                0,
+                0);
     }
 
     static Stream<Arguments> cases() {
@@ -65,7 +82,9 @@ class InstalledSystemBadInputTest {
                 bad("0 nodes", () -> ModalHouse.of(new double[0], new double[0][])),
                 bad("rows for 2 nodes", () -> ModalHouse.of(new double[] {1, 1}, K)),
                 bad("heat capacity of node 0 is 0.0", () -> ModalHouse.of(new double[] {0}, K)),
-                bad("heat capacity of node 0 is NaN", () -> ModalHouse.of(new double[] {Double.NaN}, K)),
+                bad(
+                        "heat capacity of node 0 is NaN",
+                        () -> ModalHouse.of(new double[] {Double.NaN}, K)),
                 bad("row 0 does not have 1", () -> ModalHouse.of(ONE, new double[][] {{1, 2}})),
                 bad("must be finite", () -> ModalHouse.of(ONE, new double[][] {{Double.NaN}})),
                 bad(
@@ -112,29 +131,48 @@ class InstalledSystemBadInputTest {
                         "moisture capacity is 0.0",
                         () ->
                                 HouseDrive.of(
-                                        3600, true, new double[][] {{1}}, new double[] {300}, new double[1],
-                                        new double[1], new double[1], 0)),
+                                        3600,
+                                        true,
+                                        new double[][] {{1}},
+                                        new double[] {300},
+                                        new double[1],
+                                        new double[1],
+                                        new double[1],
+                                        0)),
                 bad("setpoint is 20.0 K", () -> CycleControl.single(20, 1)),
                 bad("thermostat differential is 0.0", () -> CycleControl.single(297, 0)),
                 bad("low stage is 1.5", () -> control(297, 1, 1.5, 0, 60, 300, 900)),
                 bad("minimum off time is -1.0", () -> control(297, 1, 0.3, -1, 60, 300, 900)),
-                bad("start-up time constant is NaN", () -> control(297, 1, 0.3, 0, Double.NaN, 300, 900)),
+                bad(
+                        "start-up time constant is NaN",
+                        () -> control(297, 1, 0.3, 0, Double.NaN, 300, 900)),
                 bad("control interval is 1.0", () -> control(297, 1, 0.3, 0, 60, 1, 900)),
                 bad("refresh interval is 0.0", () -> control(297, 1, 0.3, 0, 60, 300, 0)),
                 bad("sensible capacity is -1.0", () -> UnitResponse.constant(-1, 1)),
                 bad("needs a drive", () -> engine().run(null, single, unit, ONE, 0, 0)),
-                bad("starting temperatures", () -> engine().run(fine(), single, unit, new double[2], 0, 0)),
+                bad(
+                        "starting temperatures",
+                        () -> engine().run(fine(), single, unit, new double[2], 0, 0)),
                 bad(
                         "starting temperature of node 0",
                         () -> engine().run(fine(), single, unit, new double[] {Double.NaN}, 0, 0)),
-                bad("humidity ratio at the start is 1.0", () -> engine().run(fine(), single, unit, ONE, 1, 0)),
+                bad(
+                        "humidity ratio at the start is 1.0",
+                        () -> engine().run(fine(), single, unit, ONE, 1, 0)),
                 bad("must be periodic", () -> engine().repeat(null, single, unit, 0, 0.01, 10, 0)),
-                bad("tolerance of the repeated day", () -> engine().repeat(fine(), single, unit, 0, 0, 10, 0)),
-                bad("largest number of passes", () -> engine().repeat(fine(), single, unit, 0, 0.01, 0, 0)),
+                bad(
+                        "tolerance of the repeated day",
+                        () -> engine().repeat(fine(), single, unit, 0, 0, 10, 0)),
+                bad(
+                        "largest number of passes",
+                        () -> engine().repeat(fine(), single, unit, 0, 0.01, 0, 0)),
                 bad("house must not be null", () -> InstalledSystem.builder().build()),
                 bad(
                         "design day must not be null",
-                        () -> InstalledSystem.builder().house(Stories.compiled(Stories.site(0))).build()),
+                        () ->
+                                InstalledSystem.builder()
+                                        .house(Stories.compiled(Stories.site(0)))
+                                        .build()),
                 bad("ducts must not be null", () -> s.withDucts(null)),
                 bad("unit must not be null", () -> s.withUnit(null)),
                 bad("thermostat must not be null", () -> s.withThermostat(null)),
@@ -145,10 +183,20 @@ class InstalledSystemBadInputTest {
                 bad("weather must not be null", () -> s.runSeason(null)),
                 bad("contents is 0.0", () -> InstalledSystem.builder().contents(0)),
                 bad("moisture buffer is 0.5", () -> InstalledSystem.builder().moistureBuffer(0.5)),
-                bad("thermostat is in room \"cellar\"", () -> Stories.at(false, 2, 6).thermostatRoom("cellar").build()),
+                bad(
+                        "thermostat is in room \"cellar\"",
+                        () -> Stories.at(false, 2, 6).thermostatRoom("cellar").build()),
                 bad(
                         "serves room \"barn\"",
-                        () -> s.withDucts(s.ducts().withAddedRuns(1, inches(6), feet(10), DuctSystem.SUPPLY_PLENUM, "barn"))),
+                        () ->
+                                s.withDucts(
+                                        s.ducts()
+                                                .withAddedRuns(
+                                                        1,
+                                                        inches(6),
+                                                        feet(10),
+                                                        DuctSystem.SUPPLY_PLENUM,
+                                                        "barn"))),
                 bad(
                         "serves room \"barn\"",
                         () ->
@@ -158,7 +206,10 @@ class InstalledSystemBadInputTest {
                                                         "barn return",
                                                         "barn",
                                                         DuctSystem.RETURN_PLENUM,
-                                                        Duct.of(DuctShape.round(inches(10)), feet(5), DuctMaterial.GALVANIZED),
+                                                        Duct.of(
+                                                                DuctShape.round(inches(10)),
+                                                                feet(5),
+                                                                DuctMaterial.GALVANIZED),
                                                         Register.of(inches(10), inches(10))))),
                 bad("to review must not be null", () -> Review.of(null)),
                 bad("other unit must not be null", () -> Remedy.otherUnit(null)),
@@ -186,6 +237,8 @@ class InstalledSystemBadInputTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("cases")
     void is_refused_by_name(String says, ThrowingCallable call) {
-        assertThatThrownBy(call).isInstanceOfAny(IllegalArgumentException.class, NullPointerException.class).hasMessageContaining(says);
+        assertThatThrownBy(call)
+                .isInstanceOfAny(IllegalArgumentException.class, NullPointerException.class)
+                .hasMessageContaining(says);
     }
 }

@@ -65,9 +65,17 @@ class StoriesTest {
         // Less than a ton short: one or two added runs and not another unit.
         assertThat(find(review, Finding.DuctsTooSmall.class).orElseThrow().plainWords())
                 .contains("one or two added runs");
-        assertThat(row(review, "add 2 supply runs").standardAirflowPerTon().getValue().doubleValue())
+        assertThat(
+                        row(review, "add 2 supply runs")
+                                .standardAirflowPerTon()
+                                .getValue()
+                                .doubleValue())
                 .isGreaterThan(
-                        review.comparison().asFound().standardAirflowPerTon().getValue().doubleValue());
+                        review.comparison()
+                                .asFound()
+                                .standardAirflowPerTon()
+                                .getValue()
+                                .doubleValue());
     }
 
     @Test
@@ -98,7 +106,10 @@ class StoriesTest {
                         s.ducts()
                                 .withFilter(
                                         Stories.filter()
-                                                .labelled("one-inch pleat", 8, dev.thinair.units.Units.inches(1))
+                                                .labelled(
+                                                        "one-inch pleat",
+                                                        8,
+                                                        dev.thinair.units.Units.inches(1))
                                                 .loaded(6)));
         Review review = Review.of(loaded);
         Finding.FilterLoaded finding = find(review, Finding.FilterLoaded.class).orElseThrow();
@@ -122,8 +133,7 @@ class StoriesTest {
 
     @Test
     void a_bigger_unit_on_the_same_ducts_ices() {
-        InstalledSystem s =
-                Stories.at(true, 5, 4).wantedSetpoint(fahrenheit(72)).build();
+        InstalledSystem s = Stories.at(true, 5, 4).wantedSetpoint(fahrenheit(72)).build();
         Review review = Review.of(s);
         Finding.CoilIce ice = find(review, Finding.CoilIce.class).orElseThrow();
         assertThat(ice.severity()).isEqualTo(Severity.SERIOUS);
@@ -143,8 +153,7 @@ class StoriesTest {
         Review review = Review.of(s);
         Finding.UnitTooLarge finding = find(review, Finding.UnitTooLarge.class).orElseThrow();
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        double excess =
-                Si.watts(finding.excess(), "excess") / Assessment.TON;
+        double excess = Si.watts(finding.excess(), "excess") / Assessment.TON;
         assertThat(excess).isCloseTo(1.5, within(0.05));
         InstalledSystem fit = s.withUnit(s.unit().withRatedCapacity(finding.right()));
         assertThat(s.runDay().starts()).isGreaterThan(fit.runDay().starts());
@@ -156,7 +165,8 @@ class StoriesTest {
                         .contents(1)
                         .thermostat(
                                 Thermostat.at(fahrenheit(75))
-                                        .withDifferential(dev.thinair.units.Units.fahrenheitDifference(0.5)))
+                                        .withDifferential(
+                                                dev.thinair.units.Units.fahrenheitDifference(0.5)))
                         .build();
         Finding.ShortCycling cycling =
                 find(Review.of(nervous), Finding.ShortCycling.class).orElseThrow();
@@ -179,8 +189,7 @@ class StoriesTest {
         Review review = Review.of(Stories.at(false, 2, 6).wantedSetpoint(fahrenheit(60)).build());
         assertThat(find(review, Finding.SetpointMissed.class)).isPresent();
         Finding.SetpointTooLow floor = find(review, Finding.SetpointTooLow.class).orElseThrow();
-        assertThat(Si.kelvins(floor.floor(), "floor"))
-                .isCloseTo((64 + 459.67) / 1.8, within(1e-9));
+        assertThat(Si.kelvins(floor.floor(), "floor")).isCloseTo((64 + 459.67) / 1.8, within(1e-9));
         assertThat(floor.criterion().source()).isEqualTo(Criterion.COMMON_PRACTICE);
         assertThat(find(review, Finding.UnitTooSmall.class)).isPresent();
         Comparison.Row higher = row(review, "set the thermostat to");
@@ -193,8 +202,7 @@ class StoriesTest {
     void a_fan_that_runs_on_wets_the_house_again() {
         InstalledSystem automatic = Stories.at(false, 2, 6).build();
         InstalledSystem continuous =
-                automatic.withThermostat(
-                        automatic.thermostat().withFanMode(FanMode.CONTINUOUS));
+                automatic.withThermostat(automatic.thermostat().withFanMode(FanMode.CONTINUOUS));
         assertThat(Si.ratio(continuous.runDay().meanRelativeHumidity(), "humidity"))
                 .isGreaterThan(Si.ratio(automatic.runDay().meanRelativeHumidity(), "humidity"));
         assertThat(continuous.runDay().electricity().getValue().doubleValue())

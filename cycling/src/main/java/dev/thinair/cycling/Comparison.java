@@ -21,6 +21,7 @@ public record Comparison(List<Row> rows) {
     /**
      * Copies the rows.
      *
+     * @param rows as the component
      * @throws IllegalArgumentException if there are none
      */
     public Comparison {

@@ -17,6 +17,9 @@ public record Criterion(String name, Quantity<?> value, String source) {
     /**
      * Checks that all are there.
      *
+     * @param name as the component
+     * @param value as the component
+     * @param source as the component
      * @throws IllegalArgumentException if one is null or the source is blank
      */
     public Criterion {

@@ -13,6 +13,8 @@ public record Evidence(String name, Quantity<?> value) {
     /**
      * Checks that both are there.
      *
+     * @param name as the component
+     * @param value as the component
      * @throws IllegalArgumentException if one is null
      */
     public Evidence {

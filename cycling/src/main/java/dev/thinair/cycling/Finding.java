@@ -40,6 +40,13 @@ public sealed interface Finding {
         /**
          * Checks that all are there and copies the evidence.
          *
+         * @param title as the component
+         * @param plainWords as the component
+         * @param evidence as the component
+         * @param criterion as the component
+         * @param severity as the component
+         * @param confidence as the component
+         * @param caution as the component
          * @throws IllegalArgumentException if something is null or there is no evidence
          */
         public Statement {
@@ -240,7 +247,13 @@ public sealed interface Finding {
     record RegistersShut(Statement statement, List<String> names, Quantity<Dimensionless> regained)
             implements Finding {
 
-        /** Copies the names. */
+        /**
+         * Copies the names.
+         *
+         * @param statement as the component
+         * @param names as the component
+         * @param regained as the component
+         */
         public RegistersShut {
             names = List.copyOf(names);
         }

@@ -28,7 +28,6 @@ import dev.thinair.units.Range;
  * @param reevaporation rate at which that water evaporates into the rooms at the moment the unit
  *     stops, as a fraction of its steady condensation, at least 0; 0 when the fan stops with the
  *     unit
- * @throws IllegalArgumentException naming the value that is out of range
  */
 public record CycleControl(
         double[] setpoint,
@@ -55,7 +54,24 @@ public record CycleControl(
         VARIABLE
     }
 
-    /** Checks every value. */
+    /**
+     * Checks every value.
+     *
+     * @param setpoint as the component
+     * @param differential as the component
+     * @param staging as the component
+     * @param lowStage as the component
+     * @param secondStageDifferential as the component
+     * @param minimumOffSeconds as the component
+     * @param startUpSeconds as the component
+     * @param controlSeconds as the component
+     * @param refreshSeconds as the component
+     * @param offPower as the component
+     * @param fanHeatOff as the component
+     * @param retainedWaterSeconds as the component
+     * @param reevaporation as the component
+     * @throws IllegalArgumentException naming the value that is out of range
+     */
     public CycleControl {
         if (setpoint == null || setpoint.length == 0) {
             throw new IllegalArgumentException("setpoint needs at least one value");
@@ -205,6 +221,11 @@ public record CycleControl(
                 reevaporation);
     }
 
+    /**
+     * Setpoint at the start of each interval, K; a single entry holds for all.
+     *
+     * @return a fresh array
+     */
     @Override
     public double[] setpoint() {
         return setpoint.clone();

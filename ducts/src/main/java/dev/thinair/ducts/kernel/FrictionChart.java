@@ -157,6 +157,24 @@ public final class FrictionChart {
     }
 
     /**
+     * Loss coefficient of an equivalent length: the inverse of {@link #equivalentLength}.
+     *
+     * <p>Formula: {@code C = f L/D}.
+     *
+     * @param length equivalent length L, m, in [0, 1000]
+     * @param diameter m
+     * @param frictionFactor Darcy friction factor, above 0
+     * @return C on the velocity pressure in the duct
+     * @throws IllegalArgumentException if an argument is NaN or outside its range
+     */
+    public static double lossCoefficient(double length, double diameter, double frictionFactor) {
+        Range.require("equivalent length", length, 0, 1_000, "m");
+        Friction.requireDiameter(diameter);
+        Range.requireAbove("friction factor", frictionFactor, 0, "");
+        return frictionFactor * length / diameter;
+    }
+
+    /**
      * Equivalent length of a fitting at a reference velocity and friction rate, as trade tables are
      * made.
      *

@@ -50,6 +50,7 @@ record CaseUnit(double scale, double offset) {
         put("lb_da", POUND);
         put("gr", POUND / 7000);
         put("s", 1);
+        put("s2", 1);
         put("min", 60);
         put("h", 3600);
         put("d", 86_400);
@@ -65,6 +66,8 @@ record CaseUnit(double scale, double offset) {
         put("psi", PSI);
         put("lbf", POUND * GRAVITY);
         put("in_wg", 249.08891); // conventional, SP 811
+        put("inH2O_conventional", 249.08891);
+        put("inH2O_60F", 248.84); // inch of water at 60 degF, SP 811
         put("inHg", 3386.389); // conventional, 32 degF, SP 811
         put("W", 1);
         put("kW", 1000);

@@ -5,7 +5,47 @@ import dev.thinair.units.Range;
 /** Velocity and velocity pressure. */
 public final class VelocityPressure {
 
+    /**
+     * The trade's velocity at one inch of water in standard air, m/s: 4,005 ft/min. Rounded; exact
+     * is 4,008.6 with the conventional inch. Source: ASHRAE and ACGIH.
+     */
+    public static final double TRADE_CONSTANT = 4_005 * 0.00508;
+
+    private static final double INCH_OF_WATER = 249.08891;
+
     private VelocityPressure() {}
+
+    /**
+     * The trade's velocity constant at another density.
+     *
+     * <p>Formula: {@code K/sqrt(r)}.
+     *
+     * @param constant K at standard air, such as {@link #TRADE_CONSTANT}, m/s, above 0
+     * @param densityRatio r, density over that of standard air, in [0.1, 2]
+     * @return velocity at one inch of water, m/s
+     * @throws IllegalArgumentException if an argument is NaN or outside its range
+     */
+    public static double constantAtDensity(double constant, double densityRatio) {
+        Range.requireAbove("velocity constant", constant, 0, "m/s");
+        Range.require("density ratio", densityRatio, 0.1, 2, "");
+        return constant / Math.sqrt(densityRatio);
+    }
+
+    /**
+     * Velocity pressure of standard air by the trade's constant.
+     *
+     * <p>Formula: {@code (V/4005)^2} inches of water, V in ft/min. 0.2 % above {@link #pressure};
+     * use it only to follow a trade table made with it.
+     *
+     * @param velocity mean velocity, m/s, in [0, 1000]
+     * @return Pa
+     * @throws IllegalArgumentException if the velocity is NaN or outside its range
+     */
+    public static double tradePressure(double velocity) {
+        Range.require("velocity", velocity, 0, 1_000, "m/s");
+        double inches = velocity / TRADE_CONSTANT;
+        return inches * inches * INCH_OF_WATER;
+    }
 
     /**
      * Velocity pressure.

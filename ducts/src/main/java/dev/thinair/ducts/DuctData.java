@@ -160,68 +160,55 @@ public final class DuctData {
     }
 
     private static void noise(List<Entry> to) {
-        String[] places = {
-            "shaft or above drywall ceiling", "above suspended acoustic ceiling", "occupied space"
-        };
-        int[] criterion = {45, 35, 25};
-        int[][][] fpm = {
-            {{3500, 5000}, {2500, 3500}, {1700, 2500}},
-            {{2500, 4500}, {1750, 3000}, {1200, 2000}},
-            {{2000, 3900}, {1450, 2600}, {950, 1700}}
-        };
-        for (int p = 0; p < places.length; p++) {
-            for (int c = 0; c < criterion.length; c++) {
-                // Seen: RC 45 and 25 above ceilings, RC 35 and 25 in the occupied space.
-                Known known = (p < 2) == (c != 1) || c == 2 ? Known.SEEN : Known.FROM_MEMORY;
-                String item = places[p] + ", RC " + criterion[c];
-                add(
-                        to,
-                        Topic.MAIN_DUCT_VELOCITY,
-                        item + ", rectangular",
-                        Units.feetPerMinute(fpm[p][c][0]),
-                        NOISE_TABLE,
-                        known);
-                add(
-                        to,
-                        Topic.MAIN_DUCT_VELOCITY,
-                        item + ", circular",
-                        Units.feetPerMinute(fpm[p][c][1]),
-                        NOISE_TABLE,
-                        known);
-            }
-        }
+        mainDuct(to, NoiseLimits.Location.SHAFT_OR_DRYWALL, "shaft or above drywall ceiling", 45);
+        mainDuct(
+                to, NoiseLimits.Location.SUSPENDED_CEILING, "above suspended acoustic ceiling", 45);
+        mainDuct(to, NoiseLimits.Location.OCCUPIED_SPACE, "occupied space", 35);
         add(
                 to,
                 Topic.MAIN_DUCT_VELOCITY_FACTOR,
                 "branch",
-                Units.ratio(0.80),
+                Units.ratio(NoiseLimits.BRANCH_FACTOR),
                 NOISE_TABLE + ", note 1",
                 Known.SEEN);
         add(
                 to,
                 Topic.MAIN_DUCT_VELOCITY_FACTOR,
                 "final run-out",
-                Units.ratio(0.50),
+                Units.ratio(NoiseLimits.RUN_OUT_FACTOR),
                 NOISE_TABLE + ", note 2 (at most)",
                 Known.SEEN);
-        Object[][] registers = {
-            {"NC 20-25", 350, 420}, {"NC 25-30", 425, 510}, {"NC 35-40", 575, 690}
-        };
-        for (Object[] row : registers) {
+        for (int low : new int[] {20, 25, 35}) {
+            String band = "NC " + low + "-" + (low + 5);
             add(
                     to,
                     Topic.REGISTER_VELOCITY,
-                    "supply register, " + row[0],
-                    Units.feetPerMinute((Integer) row[1]),
+                    "supply register, " + band,
+                    NoiseLimits.register(low + 2.5, true),
                     REGISTER_TABLE,
                     Known.SEEN);
             add(
                     to,
                     Topic.REGISTER_VELOCITY,
-                    "return grille, " + row[0],
-                    Units.feetPerMinute((Integer) row[2]),
+                    "return grille, " + band,
+                    NoiseLimits.register(low + 2.5, false),
                     REGISTER_TABLE,
                     Known.SEEN);
+        }
+    }
+
+    private static void mainDuct(
+            List<Entry> to, NoiseLimits.Location location, String words, int loudest) {
+        for (int criterion : new int[] {loudest, 25}) {
+            for (boolean round : new boolean[] {false, true}) {
+                add(
+                        to,
+                        Topic.MAIN_DUCT_VELOCITY,
+                        words + ", RC " + criterion + (round ? ", circular" : ", rectangular"),
+                        NoiseLimits.mainDuct(location, criterion, round),
+                        NOISE_TABLE,
+                        Known.SEEN);
+            }
         }
     }
 

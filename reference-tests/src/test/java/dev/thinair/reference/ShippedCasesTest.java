@@ -2,6 +2,7 @@ package dev.thinair.reference;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicTest;
@@ -9,6 +10,8 @@ import org.junit.jupiter.api.TestFactory;
 
 /** Every shipped case that the evaluator knows, as a test that carries its source in its name. */
 class ShippedCasesTest {
+
+    private static final Map<String, String> DISPUTED = DisputedCases.reasons();
 
     private final CaseEvaluator evaluator = CaseEvaluator.standard();
 
@@ -31,6 +34,15 @@ class ShippedCasesTest {
 
     private static DynamicTest test(CaseOutcome outcome) {
         CheckCase checked = outcome.checked();
+        String dispute = DISPUTED.get(checked.id());
+        if (dispute != null) {
+            return DynamicTest.dynamicTest(
+                    checked.id() + " is disputed: " + dispute,
+                    () ->
+                            assertThat(outcome.verdict())
+                                    .as("no longer off, so not to be disputed: " + outcome.line())
+                                    .isEqualTo(CaseOutcome.Verdict.OFF));
+        }
         return DynamicTest.dynamicTest(
                 checked.id() + " " + checked.quantity() + " [" + checked.source() + "]",
                 () ->

@@ -10,13 +10,16 @@ import dev.thinair.units.Range;
  * negative.
  *
  * <p>Source: Idelchik, Handbook of Hydraulic Resistance, chapter 7, by velocity ratio; and in the
- * form of Crane Technical Paper 410 (2009) with its errata by flow ratio (from memory; all four
- * agree with the open library fluids 1.3.1 to rounding error). Measured on sharp-edged pipe
- * fittings; boots and take-offs with a shoe lose less.
+ * form of Crane Technical Paper 410 (2009) with its errata by flow ratio (from memory; checked
+ * against the open library fluids 1.3.1, which rounds 2 cos a to two digits). Measured on
+ * sharp-edged pipe fittings; boots and take-offs with a shoe lose less.
  */
 public final class Junctions {
 
     private static final double TEE = 75 * Math.PI / 180;
+
+    /** Area ratio at a diameter ratio of 2/3. */
+    private static final double SMALL_TEE = 4.0 / 9;
 
     private Junctions() {}
 
@@ -118,10 +121,12 @@ public final class Junctions {
     /**
      * Branch of a diverging wye or tee, by flow ratio.
      *
-     * <p>Formula: with q = Q_b/Q_c, A = A_b/A_c and x = q/A, {@code G (1 + x^2 - 2 x cos a)}; for a
-     * full-size tee {@code G (1 + 0.3 x^2)}. Below 75 degrees and A up to 0.35, G is {@code 1.1 -
-     * 0.7 q} up to q = 0.4 and 0.85 beyond; with larger A, {@code 1 - 0.6 q} up to q = 0.6 and 0.6
-     * beyond. For tees G is 1 up to A = 2/3, {@code 1 + 0.3 q^2} above.
+     * <p>Formula: with q = Q_b/Q_c, A = A_b/A_c and x = q/A. Below 75 degrees {@code G (1 + x^2 - 2
+     * x cos a)}; G is {@code 1.1 - 0.7 q} up to q = 0.4 and 0.85 beyond for A up to 0.35, and
+     * {@code 1 - 0.6 q} up to q = 0.6 and 0.6 beyond for larger A. For tees {@code 1 + x^2 - 2 x
+     * cos a} up to a diameter ratio of 2/3 (A = 4/9), {@code (1 + 0.3 q^2)(1 + 0.3 x^2)} at full
+     * size; the source is silent in between, where this library goes straight in A from one to the
+     * other.
      *
      * @param flowRatio q, in [0, 1]
      * @param areaRatio A, in (0, 1]
@@ -133,17 +138,17 @@ public final class Junctions {
         require(flowRatio, areaRatio, angle);
         double q = flowRatio;
         double x = q / areaRatio;
-        boolean tee = angle > TEE;
-        double g;
-        if (tee) {
-            g = areaRatio <= 2.0 / 3 ? 1 : 1 + 0.3 * q * q;
-        } else if (areaRatio <= 0.35) {
-            g = q <= 0.4 ? 1.1 - 0.7 * q : 0.85;
-        } else {
-            g = q <= 0.6 ? 1 - 0.6 * q : 0.6;
+        double momentum = 1 + x * x - 2 * x * Math.cos(angle);
+        if (angle > TEE) {
+            double fullSize = (1 + 0.3 * q * q) * (1 + 0.3 * x * x);
+            double t = Math.max(0, (areaRatio - SMALL_TEE) / (1 - SMALL_TEE));
+            return (1 - t) * momentum + t * fullSize;
         }
-        boolean fullSizeTee = tee && areaRatio > 1 - 1e-9;
-        return g * (fullSizeTee ? 1 + 0.3 * x * x : 1 + x * x - 2 * x * Math.cos(angle));
+        double g =
+                areaRatio <= 0.35
+                        ? (q <= 0.4 ? 1.1 - 0.7 * q : 0.85)
+                        : (q <= 0.6 ? 1 - 0.6 * q : 0.6);
+        return g * momentum;
     }
 
     /**

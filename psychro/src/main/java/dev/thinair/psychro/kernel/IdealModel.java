@@ -26,16 +26,19 @@ final class IdealModel implements AirModel {
 
     @Override
     public double humidityRatioFromEnthalpy(double dryBulb, double enthalpy, double pressure) {
+        Domain.pressure(pressure);
         return IdealMoistAir.humidityRatioFromEnthalpy(dryBulb, enthalpy);
     }
 
     @Override
     public double enthalpy(double dryBulb, double humidityRatio, double pressure) {
+        Domain.pressure(pressure);
         return IdealMoistAir.enthalpy(dryBulb, humidityRatio);
     }
 
     @Override
     public double dryBulbFromEnthalpy(double enthalpy, double humidityRatio, double pressure) {
+        Domain.pressure(pressure);
         return IdealMoistAir.dryBulbFromEnthalpy(enthalpy, humidityRatio);
     }
 

@@ -418,6 +418,12 @@ final class Assessment {
                                                 "airflow",
                                                 Units.cubicFeetPerMinute(actual * installedTons)),
                                         new Evidence(
+                                                FindingWorkings.MASS_FLOW,
+                                                Units.kilogramsPerSecond(system.dryAirMassFlow)),
+                                        new Evidence(
+                                                FindingWorkings.RATED,
+                                                Units.tonsOfRefrigeration(installedTons)),
+                                        new Evidence(
                                                 "external static pressure",
                                                 Units.inchesOfWater(
                                                         Si.pascals(
@@ -507,10 +513,10 @@ final class Assessment {
                                                 + " the unit needs: one or two added runs can close the gap.",
                                 List.of(
                                         new Evidence(
-                                                "tons the ducts carry",
+                                                FindingWorkings.CARRIES,
                                                 Units.tonsOfRefrigeration(carries)),
                                         new Evidence(
-                                                "tons installed",
+                                                FindingWorkings.INSTALLED,
                                                 Units.tonsOfRefrigeration(installedTons)),
                                         new Evidence(
                                                 "shortage", Units.tonsOfRefrigeration(shortage))),
@@ -610,11 +616,10 @@ final class Assessment {
         List<Evidence> evidence =
                 List.of(
                         new Evidence(
-                                "capacity at the design hour",
+                                FindingWorkings.CAPACITY,
                                 Units.tonsOfRefrigeration(capacityAtDesign / TON)),
                         new Evidence(
-                                "load at the design hour",
-                                Units.tonsOfRefrigeration(loadTotal / TON)),
+                                FindingWorkings.LOAD, Units.tonsOfRefrigeration(loadTotal / TON)),
                         new Evidence("capacity over load", Units.ratio(ratio)),
                         new Evidence(
                                 "nominal size that fits",
@@ -731,6 +736,12 @@ final class Assessment {
                                         new Evidence(
                                                 "starts in the busiest hour", Units.ratio(busiest)),
                                         new Evidence("mean run", Units.minutes(mean / 60)),
+                                        new Evidence(
+                                                FindingWorkings.DELIVERED,
+                                                Units.kilowattHours(r.totalDelivered() / 3.6e6)),
+                                        new Evidence(
+                                                FindingWorkings.STEADY,
+                                                Units.kilowattHours(r.totalSteady() / 3.6e6)),
                                         new Evidence(
                                                 "heat lost to starts",
                                                 Units.percent(100 * penalty))),

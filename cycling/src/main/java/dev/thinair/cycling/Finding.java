@@ -2,6 +2,7 @@ package dev.thinair.cycling;
 
 import dev.thinair.units.FlowPerCapacity;
 import dev.thinair.units.TemperatureDifference;
+import dev.thinair.working.Working;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
@@ -134,6 +135,15 @@ public sealed interface Finding {
      */
     default Optional<String> caution() {
         return statement().caution();
+    }
+
+    /**
+     * How the finding follows from its numbers.
+     *
+     * @return the steps; the last one's result is the number held against the criterion
+     */
+    default Working working() {
+        return FindingWorkings.of(this);
     }
 
     /**

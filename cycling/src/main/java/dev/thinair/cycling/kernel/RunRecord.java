@@ -429,6 +429,16 @@ public final class RunRecord {
     }
 
     /**
+     * Total heat that would have been taken from the rooms had every start been at full capacity at
+     * once.
+     *
+     * @return J
+     */
+    public double totalSteady() {
+        return sum(steady);
+    }
+
+    /**
      * Total electricity.
      *
      * @return J

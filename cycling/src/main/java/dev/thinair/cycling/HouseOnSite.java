@@ -8,7 +8,9 @@ import dev.thinair.loads.DesignLoad;
 import dev.thinair.loads.HourlyWeather;
 import dev.thinair.loads.HouseNetwork;
 import dev.thinair.loads.Setpoint;
+import dev.thinair.loads.kernel.OpenDoorway;
 import dev.thinair.loads.kernel.OutdoorHours;
+import dev.thinair.psychro.kernel.IdealMoistAir;
 import dev.thinair.units.Si;
 import dev.thinair.units.Units;
 import java.util.List;
@@ -20,6 +22,8 @@ final class HouseOnSite implements Building {
     /** Finite volumes as thick as heat gets in this time, s: coarse enough for many runs. */
     private static final double CELL_TIME = 3600;
 
+    private static final double INDOORS = 297.15; // K
+
     private final CompiledHouse house;
     private final CoolingDesignDay day;
     private final HouseNetwork network;
@@ -29,7 +33,18 @@ final class HouseOnSite implements Building {
     private final OutdoorHours hours;
     private final ConcurrentHashMap<Double, DesignLoad> loads = new ConcurrentHashMap<>();
 
-    HouseOnSite(CompiledHouse house, CoolingDesignDay day, double contents) {
+    /**
+     * Makes one.
+     *
+     * @param doorway width and height of the doorway between each room and the hub, m; none if null
+     * @param hub room that the others open to; the largest if null
+     */
+    HouseOnSite(
+            CompiledHouse house,
+            CoolingDesignDay day,
+            double contents,
+            double[] doorway,
+            String hub) {
         this.house = house;
         this.day = day;
         network = house.network(Units.celsius(24), Units.seconds(CELL_TIME));
@@ -38,9 +53,40 @@ final class HouseOnSite implements Building {
         for (int node : airNodes) {
             capacity[node] *= contents;
         }
-        modal = ModalHouse.of(capacity, network.conductance());
+        double[][] conductance = network.conductance();
+        if (doorway != null) {
+            openDoors(conductance, capacity, doorway, hub, day.outdoorHours().pressure());
+        }
+        modal = ModalHouse.of(capacity, conductance);
         forcing = network.forcing(day);
         hours = day.outdoorHours();
+    }
+
+    /** Adds the exchange through open doorways between the air nodes. */
+    private void openDoors(
+            double[][] conductance,
+            double[] capacity,
+            double[] doorway,
+            String hub,
+            double pressure) {
+        int centre = airNodes[0];
+        for (int room = 0; room < airNodes.length; room++) {
+            if (hub == null
+                    ? capacity[airNodes[room]] > capacity[centre]
+                    : network.rooms().get(room).equals(hub)) {
+                centre = airNodes[room];
+            }
+        }
+        double density = IdealMoistAir.density(INDOORS, 0, pressure);
+        double g = OpenDoorway.conductance(doorway[0], doorway[1], 1, INDOORS, density);
+        for (int node : airNodes) {
+            if (node != centre) {
+                conductance[node][node] += g;
+                conductance[centre][centre] += g;
+                conductance[node][centre] -= g;
+                conductance[centre][node] -= g;
+            }
+        }
     }
 
     @Override

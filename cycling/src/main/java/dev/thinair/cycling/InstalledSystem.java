@@ -12,6 +12,7 @@ import dev.thinair.ducts.RunFlow;
 import dev.thinair.loads.CompiledHouse;
 import dev.thinair.loads.CoolingDesignDay;
 import dev.thinair.loads.HourlyWeather;
+import dev.thinair.loads.kernel.OpenDoorway;
 import dev.thinair.psychro.kernel.IdealMoistAir;
 import dev.thinair.psychro.kernel.Transport;
 import dev.thinair.units.FlowPerCapacity;
@@ -21,6 +22,7 @@ import dev.thinair.units.Units;
 import java.util.List;
 import java.util.Locale;
 import javax.measure.Quantity;
+import javax.measure.quantity.Length;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
@@ -676,6 +678,7 @@ public final class InstalledSystem {
         private Double wanted;
         private String thermostatRoom;
         private double moistureBuffer = 10;
+        private double[] doorway = {0.8, 2.0};
 
         private Builder() {}
 
@@ -816,6 +819,35 @@ public final class InstalledSystem {
         }
 
         /**
+         * Doors inside stand open: each room exchanges air with the thermostat's room (the largest
+         * room if none is named) through a doorway, by the warm air above and the cool air below.
+         * The heat is reckoned as a conductance that holds at 1 K difference, which is too little
+         * for larger ones. The default is one open doorway of 0.8 m by 2.0 m for each room.
+         *
+         * @param width of each doorway, in (0, 10] m
+         * @param height of each doorway, in (0, 5] m
+         * @return this builder
+         * @throws IllegalArgumentException if missing or out of range
+         */
+        public Builder doorsOpen(Quantity<Length> width, Quantity<Length> height) {
+            double w = Si.metres(width, "doorway width");
+            double h = Si.metres(height, "doorway height");
+            OpenDoorway.volumeFlow(w, h, 1, 297.15);
+            doorway = new double[] {w, h};
+            return this;
+        }
+
+        /**
+         * Doors inside are shut: rooms exchange heat through partitions only.
+         *
+         * @return this builder
+         */
+        public Builder doorsShut() {
+            doorway = null;
+            return this;
+        }
+
+        /**
          * Builds the system and finds its airflow.
          *
          * @return the system
@@ -834,7 +866,9 @@ public final class InstalledSystem {
             requireGiven(tariff, "tariff");
             requireGiven(limits, "limits");
             Building where =
-                    building == null ? new HouseOnSite(house, designDay, contents) : building;
+                    building == null
+                            ? new HouseOnSite(house, designDay, contents, doorway, thermostatRoom)
+                            : building;
             if (thermostatRoom != null && !where.rooms().contains(thermostatRoom)) {
                 throw new IllegalArgumentException(
                         "thermostat is in room \""

@@ -888,7 +888,7 @@ final class ReviewDocument {
                                         + " Colebrook-White, at the density of the air on site.",
                                 "Coil: one balance of coil, compressor and condenser at the mass of air that really"
                                         + " passes; ice is a computed coil temperature.",
-                                "Running: the house with its thermal mass and thermostat, every start and stop timed,"
+                                "Running: the house with its thermal mass, open inside doors and thermostat, every start and stop timed,"
                                         + " the day repeated until it repeats itself.",
                                 "A computed review does not replace measuring: check external static pressure, airflow and"
                                         + " temperatures on site before money is spent.")));

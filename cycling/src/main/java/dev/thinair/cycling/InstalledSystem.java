@@ -82,13 +82,12 @@ public final class InstalledSystem {
         dryAirMassFlow = airflow.cubicMetresPerSecond() / IdealMoistAir.specificVolume(t, w, p);
         int n = building.modal().size();
         supplyShares = new double[n];
-        returnWeights = new double[n];
-        share(building, airflow, true, supplyShares);
+        requireKnownRooms(building, airflow);
+        supply(building, airflow, supplyShares);
         // Air supplied to a room without a return finds its way to the grilles of other rooms, so
         // the return air is the mean of all rooms weighted by what each is supplied; only so does
         // the coil take out of the air what the supply puts into the rooms.
-        share(building, airflow, false, returnWeights);
-        System.arraycopy(supplyShares, 0, returnWeights, 0, n);
+        returnWeights = supplyShares;
         if (parts.thermostatRoom == null) {
             sensorWeights = returnWeights;
         } else {
@@ -97,22 +96,27 @@ public final class InstalledSystem {
         }
     }
 
-    private static void share(Building building, Airflow flow, boolean supply, double[] out) {
+    private static void requireKnownRooms(Building building, Airflow flow) {
+        for (RunFlow run : flow.runs()) {
+            if (!building.rooms().contains(run.room())) {
+                throw new IllegalArgumentException(
+                        "run \""
+                                + run.name()
+                                + "\" serves room \""
+                                + run.room()
+                                + "\", which the house does not have; known are "
+                                + building.rooms());
+            }
+        }
+    }
+
+    /** Share of the supplied air by node. */
+    private static void supply(Building building, Airflow flow, double[] out) {
         double sum = 0;
         for (RunFlow run : flow.runs()) {
-            if (run.isSupply() == supply) {
-                int room = building.rooms().indexOf(run.room());
-                if (room < 0) {
-                    throw new IllegalArgumentException(
-                            "run \""
-                                    + run.name()
-                                    + "\" serves room \""
-                                    + run.room()
-                                    + "\", which the house does not have; known are "
-                                    + building.rooms());
-                }
+            if (run.isSupply()) {
                 double m = Math.max(0, run.kilogramsPerSecond());
-                out[building.airNode(room)] += m;
+                out[building.airNode(building.rooms().indexOf(run.room()))] += m;
                 sum += m;
             }
         }
@@ -519,18 +523,9 @@ public final class InstalledSystem {
      */
     public InstalledSystem withDucts(DuctSystem ducts) {
         requireGiven(ducts, "ducts");
-        Parts q = parts;
-        return new InstalledSystem(
-                building,
-                new Parts(
-                        ducts,
-                        q.unit,
-                        q.thermostat,
-                        q.tariff,
-                        q.limits,
-                        q.wanted,
-                        q.thermostatRoom,
-                        q.moistureBuffer));
+        Builder changed = toBuilder();
+        changed.ducts = ducts;
+        return changed.build();
     }
 
     /**
@@ -542,18 +537,9 @@ public final class InstalledSystem {
      */
     public InstalledSystem withUnit(CoolingUnit unit) {
         requireGiven(unit, "unit");
-        Parts q = parts;
-        return new InstalledSystem(
-                building,
-                new Parts(
-                        q.ducts,
-                        unit,
-                        q.thermostat,
-                        q.tariff,
-                        q.limits,
-                        q.wanted,
-                        q.thermostatRoom,
-                        q.moistureBuffer));
+        Builder changed = toBuilder();
+        changed.unit = unit;
+        return changed.build();
     }
 
     /**
@@ -566,18 +552,9 @@ public final class InstalledSystem {
      */
     public InstalledSystem withThermostat(Thermostat thermostat) {
         requireGiven(thermostat, "thermostat");
-        Parts q = parts;
-        return new InstalledSystem(
-                building,
-                new Parts(
-                        q.ducts,
-                        q.unit,
-                        thermostat,
-                        q.tariff,
-                        q.limits,
-                        q.wanted,
-                        q.thermostatRoom,
-                        q.moistureBuffer));
+        Builder changed = toBuilder();
+        changed.thermostat = thermostat;
+        return changed.build();
     }
 
     /**
@@ -588,18 +565,7 @@ public final class InstalledSystem {
      * @throws IllegalArgumentException if it is missing or out of range
      */
     public InstalledSystem withWantedSetpoint(Quantity<Temperature> setpoint) {
-        Parts q = parts;
-        return new InstalledSystem(
-                building,
-                new Parts(
-                        q.ducts,
-                        q.unit,
-                        q.thermostat,
-                        q.tariff,
-                        q.limits,
-                        wish(setpoint),
-                        q.thermostatRoom,
-                        q.moistureBuffer));
+        return toBuilder().wantedSetpoint(setpoint).build();
     }
 
     /**
@@ -611,18 +577,9 @@ public final class InstalledSystem {
      */
     public InstalledSystem withTariff(Tariff tariff) {
         requireGiven(tariff, "tariff");
-        Parts q = parts;
-        return new InstalledSystem(
-                building,
-                new Parts(
-                        q.ducts,
-                        q.unit,
-                        q.thermostat,
-                        tariff,
-                        q.limits,
-                        q.wanted,
-                        q.thermostatRoom,
-                        q.moistureBuffer));
+        Builder changed = toBuilder();
+        changed.tariff = tariff;
+        return changed.build();
     }
 
     /**
@@ -634,6 +591,20 @@ public final class InstalledSystem {
      */
     public InstalledSystem withFaults(UnitFaults faults) {
         return withUnit(parts.unit.withFaults(faults));
+    }
+
+    private Builder toBuilder() {
+        Builder b = new Builder();
+        b.building = building;
+        b.ducts = parts.ducts;
+        b.unit = parts.unit;
+        b.thermostat = parts.thermostat;
+        b.tariff = parts.tariff;
+        b.limits = parts.limits;
+        b.wanted = parts.wanted;
+        b.thermostatRoom = parts.thermostatRoom;
+        b.moistureBuffer = parts.moistureBuffer;
+        return b;
     }
 
     private static double wish(Quantity<Temperature> setpoint) {
@@ -822,7 +793,8 @@ public final class InstalledSystem {
          * Doors inside stand open: each room exchanges air with the thermostat's room (the largest
          * room if none is named) through a doorway, by the warm air above and the cool air below.
          * The heat is reckoned as a conductance that holds at 1 K difference, which is too little
-         * for larger ones. The default is one open doorway of 0.8 m by 2.0 m for each room.
+         * for larger ones. The default is one open doorway of 0.8 m by 2.0 m for each room (common
+         * practice, no source).
          *
          * @param width of each doorway, in (0, 10] m
          * @param height of each doorway, in (0, 5] m

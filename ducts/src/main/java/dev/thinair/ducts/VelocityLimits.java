@@ -1,7 +1,9 @@
 package dev.thinair.ducts;
 
+import dev.thinair.units.Si;
 import dev.thinair.units.Units;
 import java.util.List;
+import javax.measure.quantity.Speed;
 
 /** Published velocity limits for ducts and registers, and the advice that follows from them. */
 final class VelocityLimits {
@@ -9,22 +11,32 @@ final class VelocityLimits {
     /** One foot per minute, m/s. */
     private static final double FPM = 0.00508;
 
-    /** Limits below are from memory. */
-    private static final String MANUAL_D = "ANSI/ACCA 1 Manual D, table 3-1 (from memory)";
+    private static final String TRUNK = "supply trunk, rigid, maximum";
+
+    /** All duct limits are of one table, and recalled ones. */
+    private static final String MANUAL_D = entry(TRUNK).source() + " (from memory)";
 
     private static final String ACOUSTICS =
             "upper register velocities for NC 25-30, published table of architectural acoustics, see"
                     + " NoiseLimits";
 
-    static final double SUPPLY_TRUNK = 900 * FPM;
-    static final double SUPPLY_BRANCH = 900 * FPM;
-    static final double SUPPLY_FLEXIBLE = 700 * FPM;
-    static final double RETURN_TRUNK = 700 * FPM;
-    static final double RETURN_BRANCH = 400 * FPM;
+    static final double SUPPLY_TRUNK = limit(TRUNK);
+    static final double SUPPLY_BRANCH = limit("supply branch, rigid, maximum");
+    static final double SUPPLY_FLEXIBLE = limit("supply, flexible, maximum");
+    static final double RETURN_TRUNK = limit("return trunk, maximum");
+    static final double RETURN_BRANCH = limit("return branch, recommended");
     static final double SUPPLY_REGISTER = 425 * FPM;
     static final double RETURN_GRILLE = 510 * FPM;
 
     private VelocityLimits() {}
+
+    private static DuctData.Entry entry(String item) {
+        return DuctData.find(DuctData.Topic.VELOCITY_LIMIT, item);
+    }
+
+    private static double limit(String item) {
+        return Si.metresPerSecond(entry(item).value().asType(Speed.class), item);
+    }
 
     static void trunk(
             List<VelocityAdvice> into, String name, Duct duct, boolean supply, double velocity) {

@@ -68,8 +68,8 @@ final class PsychroCases {
         state(to, State::enthalpy, "specific enthalpy of moist air");
         state(to, State::volume, "specific volume of moist air");
         state(to, s -> s.air.density(s.t, s.w, s.p), "density of moist air");
-        // Inch-pound tables put dry air at 0 degF: 7.69 Btu/lb above the SI datum (section 5 of
-        // the reference notes; h = 0.240 t + W (1061 + 0.444 t), ASHRAE Fundamentals, I-P).
+        // Inch-pound tables put dry air at 0 degF: 7.69 Btu/lb above the SI datum
+        // (h = 0.240 t + W (1061 + 0.444 t), ASHRAE Fundamentals, I-P, from memory).
         to.on(
                 in ->
                         Answer.si(

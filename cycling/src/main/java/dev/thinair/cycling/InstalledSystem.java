@@ -16,6 +16,7 @@ import dev.thinair.loads.kernel.OpenDoorway;
 import dev.thinair.psychro.kernel.IdealMoistAir;
 import dev.thinair.psychro.kernel.Transport;
 import dev.thinair.units.FlowPerCapacity;
+import dev.thinair.units.QuantityText;
 import dev.thinair.units.Range;
 import dev.thinair.units.Si;
 import dev.thinair.units.Units;
@@ -502,6 +503,7 @@ public final class InstalledSystem {
                 staging,
                 model.minimumStage(),
                 Math.max(0.05, set.secondStageDifferentialKelvin()),
+                set.secondStageDelaySeconds(),
                 set.minimumOffSeconds(),
                 unit.startUpSeconds(),
                 300,
@@ -623,15 +625,13 @@ public final class InstalledSystem {
     public String toString() {
         return String.format(
                 Locale.ROOT,
-                "installed system: %s, %.0f cfm (%.0f standard cfm per ton), wanted %.1f degC, site %.1f kPa",
+                "installed system: %s, %s (%s of standard air), wanted %s, site %s",
                 parts.unit.name(),
-                airflow.cubicMetresPerSecond() / 0.000471947443,
-                dryAirMassFlow
-                        / CoolingUnit.STANDARD_DENSITY
-                        / 0.000471947443
-                        / (ratedWatts() / 3516.85284),
-                wanted - 273.15,
-                building.pressure() / 1000);
+                QuantityText.formatIn(airflow.actual(), Units.CUBIC_FOOT_PER_MINUTE, 3),
+                QuantityText.formatIn(
+                        standardAirflowPerTon(), Units.CUBIC_FOOT_PER_MINUTE_PER_TON, 3),
+                QuantityText.formatIn(wantedSetpoint(), Units.CELSIUS, 3),
+                QuantityText.formatIn(pressure(), Units.KILOPASCAL, 3));
     }
 
     /** Builder of a system. */

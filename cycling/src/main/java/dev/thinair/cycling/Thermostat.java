@@ -19,6 +19,7 @@ public final class Thermostat {
     private final double setpoint;
     private final double differential;
     private final double secondStageDifferential;
+    private final double secondStageDelay;
     private final double maximumCycleRate;
     private final double minimumOff;
     private final FanMode fanMode;
@@ -27,12 +28,14 @@ public final class Thermostat {
             double setpoint,
             double differential,
             double secondStageDifferential,
+            double secondStageDelay,
             double maximumCycleRate,
             double minimumOff,
             FanMode fanMode) {
         Range.require("thermostat setpoint", setpoint, 278.15, 313.15, "K");
         Range.require("thermostat differential", differential, 0.01, 5, "K");
         Range.require("second-stage differential", secondStageDifferential, 0, 5, "K");
+        Range.require("time to the second stage", secondStageDelay, 60, 86_400, "s");
         Range.require("maximum cycle rate", maximumCycleRate, 0.1, 20, "1/h");
         Range.require("minimum off time", minimumOff, 0, 1800, "s");
         if (fanMode == null) {
@@ -41,14 +44,17 @@ public final class Thermostat {
         this.setpoint = setpoint;
         this.differential = differential;
         this.secondStageDifferential = secondStageDifferential;
+        this.secondStageDelay = secondStageDelay;
         this.maximumCycleRate = maximumCycleRate;
         this.minimumOff = minimumOff;
         this.fanMode = fanMode;
     }
 
     /**
-     * A thermostat with a differential of 1 &deg;F, a second-stage differential of 1 K, at most 3
-     * cycles an hour (NEMA DC 3, from memory), no minimum off time, and the fan on automatic.
+     * A thermostat with a differential of 1 &deg;F, at most 3 cycles an hour (NEMA DC 3, from
+     * memory), no minimum off time, and the fan on automatic. A two-stage unit gets its second
+     * stage half a degree Fahrenheit above the switch-on temperature, or after half an hour at the
+     * first (both common practice, no source).
      *
      * @param setpoint the setpoint, 5 to 40 &deg;C
      * @return the thermostat
@@ -56,7 +62,13 @@ public final class Thermostat {
      */
     public static Thermostat at(Quantity<Temperature> setpoint) {
         return new Thermostat(
-                Si.kelvins(setpoint, "thermostat setpoint"), 1 / 1.8, 1, 3, 0, FanMode.AUTOMATIC);
+                Si.kelvins(setpoint, "thermostat setpoint"),
+                1 / 1.8,
+                0.5 / 1.8,
+                1800,
+                3,
+                0,
+                FanMode.AUTOMATIC);
     }
 
     /**
@@ -71,6 +83,7 @@ public final class Thermostat {
                 Si.kelvins(other, "thermostat setpoint"),
                 differential,
                 secondStageDifferential,
+                secondStageDelay,
                 maximumCycleRate,
                 minimumOff,
                 fanMode);
@@ -88,6 +101,7 @@ public final class Thermostat {
                 setpoint,
                 Si.kelvinDifference(other, "thermostat differential"),
                 secondStageDifferential,
+                secondStageDelay,
                 maximumCycleRate,
                 minimumOff,
                 fanMode);
@@ -105,6 +119,26 @@ public final class Thermostat {
                 setpoint,
                 differential,
                 Si.kelvinDifference(other, "second-stage differential"),
+                secondStageDelay,
+                maximumCycleRate,
+                minimumOff,
+                fanMode);
+    }
+
+    /**
+     * The same thermostat with another time to the second stage: when the first stage has run so
+     * long without an end, the second comes in and stays until the thermostat is satisfied.
+     *
+     * @param other time at the first stage, 1 min to 24 h
+     * @return the changed thermostat
+     * @throws IllegalArgumentException if the time is missing or out of range
+     */
+    public Thermostat withSecondStageDelay(Quantity<Time> other) {
+        return new Thermostat(
+                setpoint,
+                differential,
+                secondStageDifferential,
+                Si.seconds(other, "time to the second stage"),
                 maximumCycleRate,
                 minimumOff,
                 fanMode);
@@ -120,7 +154,13 @@ public final class Thermostat {
      */
     public Thermostat withMaximumCycleRate(double perHour) {
         return new Thermostat(
-                setpoint, differential, secondStageDifferential, perHour, minimumOff, fanMode);
+                setpoint,
+                differential,
+                secondStageDifferential,
+                secondStageDelay,
+                perHour,
+                minimumOff,
+                fanMode);
     }
 
     /**
@@ -135,6 +175,7 @@ public final class Thermostat {
                 setpoint,
                 differential,
                 secondStageDifferential,
+                secondStageDelay,
                 maximumCycleRate,
                 Si.seconds(other, "minimum off time"),
                 fanMode);
@@ -152,6 +193,7 @@ public final class Thermostat {
                 setpoint,
                 differential,
                 secondStageDifferential,
+                secondStageDelay,
                 maximumCycleRate,
                 minimumOff,
                 other);
@@ -221,6 +263,15 @@ public final class Thermostat {
     }
 
     /**
+     * The time to the second stage.
+     *
+     * @return time at the first stage, s
+     */
+    public double secondStageDelaySeconds() {
+        return secondStageDelay;
+    }
+
+    /**
      * The shortest time off.
      *
      * @return time, s
@@ -259,6 +310,7 @@ public final class Thermostat {
                 && setpoint == t.setpoint
                 && differential == t.differential
                 && secondStageDifferential == t.secondStageDifferential
+                && secondStageDelay == t.secondStageDelay
                 && maximumCycleRate == t.maximumCycleRate
                 && minimumOff == t.minimumOff
                 && fanMode == t.fanMode;
@@ -275,6 +327,7 @@ public final class Thermostat {
                 setpoint,
                 differential,
                 secondStageDifferential,
+                secondStageDelay,
                 maximumCycleRate,
                 minimumOff,
                 fanMode);

@@ -62,6 +62,7 @@ class InstalledSystemBadInputTest {
                 CycleControl.Staging.VARIABLE,
                 low,
                 1,
+                Double.POSITIVE_INFINITY,
                 off,
                 tau,
                 every,

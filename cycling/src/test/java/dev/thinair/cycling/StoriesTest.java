@@ -185,6 +185,16 @@ class StoriesTest {
     }
 
     @Test
+    void a_two_stage_unit_of_the_right_size_holds_the_setpoint() {
+        InstalledSystem single = Stories.at(false, 2, 4).build();
+        InstalledSystem two = single.withUnit(single.unit().withStaging(Staging.TWO_STAGE));
+        assertThat(Assessment.miss(single.runDay())).isLessThan(Assessment.MISS_LIMIT);
+        assertThat(Assessment.miss(two.runDay())).isLessThan(Assessment.MISS_LIMIT);
+        assertThat(two.runDay().starts()).isLessThan(single.runDay().starts());
+        assertThat(Review.of(two).healthy()).isTrue();
+    }
+
+    @Test
     void a_customer_who_wants_60_degrees_is_told_why_not() {
         Review review = Review.of(Stories.at(false, 2, 6).wantedSetpoint(fahrenheit(60)).build());
         assertThat(find(review, Finding.SetpointMissed.class)).isPresent();

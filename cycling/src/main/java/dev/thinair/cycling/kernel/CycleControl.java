@@ -15,6 +15,9 @@ import dev.thinair.units.Range;
  *     single-stage unit
  * @param secondStageDifferential how far above the switch-on temperature the second stage is
  *     called, K, above 0; it is dropped again at the switch-on temperature (two-stage units only)
+ * @param secondStageSeconds time at the low stage after which the second is called whatever the
+ *     temperature, and then stays until the unit switches off, s, above 0; infinity for never
+ *     (two-stage units only)
  * @param minimumOffSeconds time the unit stays off at least, s, in [0, 3600]
  * @param startUpSeconds time constant of the capacity after a start, s, in [0, 3600]; power is full
  *     from the start
@@ -35,6 +38,7 @@ public record CycleControl(
         Staging staging,
         double lowStage,
         double secondStageDifferential,
+        double secondStageSeconds,
         double minimumOffSeconds,
         double startUpSeconds,
         double controlSeconds,
@@ -62,6 +66,7 @@ public record CycleControl(
      * @param staging as the component
      * @param lowStage as the component
      * @param secondStageDifferential as the component
+     * @param secondStageSeconds as the component
      * @param minimumOffSeconds as the component
      * @param startUpSeconds as the component
      * @param controlSeconds as the component
@@ -88,6 +93,12 @@ public record CycleControl(
         Range.requireAbove("low stage", lowStage, 0, "");
         Range.require("low stage", lowStage, 0, 1, "");
         Range.requireAbove("second-stage differential", secondStageDifferential, 0, "K");
+        if (!(secondStageSeconds > 0)) {
+            throw new IllegalArgumentException(
+                    "time to the second stage is "
+                            + secondStageSeconds
+                            + " s, but must be above 0");
+        }
         Range.require("minimum off time", minimumOffSeconds, 0, 3600, "s");
         Range.require("start-up time constant", startUpSeconds, 0, 3600, "s");
         Range.require("control interval", controlSeconds, 10, 3600, "s");
@@ -114,6 +125,7 @@ public record CycleControl(
                 Staging.SINGLE,
                 1,
                 1,
+                Double.POSITIVE_INFINITY,
                 0,
                 0,
                 300,
@@ -138,6 +150,7 @@ public record CycleControl(
                 staging,
                 lowStage,
                 secondStageDifferential,
+                secondStageSeconds,
                 minimumOffSeconds,
                 seconds,
                 controlSeconds,
@@ -162,6 +175,7 @@ public record CycleControl(
                 staging,
                 lowStage,
                 secondStageDifferential,
+                secondStageSeconds,
                 minimumOffSeconds,
                 startUpSeconds,
                 controlSeconds,
@@ -186,6 +200,7 @@ public record CycleControl(
                 staging,
                 lowStage,
                 secondStageDifferential,
+                secondStageSeconds,
                 seconds,
                 startUpSeconds,
                 controlSeconds,
@@ -211,6 +226,7 @@ public record CycleControl(
                 kind,
                 low,
                 secondStageDifferential,
+                secondStageSeconds,
                 minimumOffSeconds,
                 startUpSeconds,
                 controlSeconds,

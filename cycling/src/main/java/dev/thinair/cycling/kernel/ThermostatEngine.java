@@ -25,6 +25,12 @@ import dev.thinair.units.Range;
  * switch-off temperature; if the return air turns out to differ by more than 0.02 K on average, the
  * stretch is run once more with the average found.
  *
+ * <p><b>Two stages.</b> A call for cooling starts the low stage. The high stage comes in when the
+ * thermostat gets {@link CycleControl#secondStageDifferential()} above the switch-on temperature,
+ * and goes out when it has fallen back to that; or when the low stage has run for {@link
+ * CycleControl#secondStageSeconds()}, and then stays until the unit stops. Without the second rule
+ * a load between the stages would keep the house above the band for good.
+ *
  * <p><b>Variable speed.</b> The control corrects the speed every {@link
  * CycleControl#controlSeconds()} to the constant capacity that brings the thermostat to its
  * setpoint at the next correction, between the lowest speed and full; at the lowest speed it
@@ -66,6 +72,8 @@ public final class ThermostatEngine {
     private final double[] z;
     private int stage;
     private boolean above;
+    private boolean pressed; // second stage called by time: it stays until the unit stops
+    private double lowAge;
     private double deficit;
     private double humidityRatio;
     private double coilWater;
@@ -447,6 +455,8 @@ public final class ThermostatEngine {
         house.toModal(temperature, z);
         stage = STAGE_OFF;
         above = false;
+        pressed = false;
+        lowAge = 0;
         deficit = 0;
         humidityRatio = humidityRatioAtStart;
         coilWater = 0;
@@ -606,6 +616,7 @@ public final class ThermostatEngine {
                                     ? STAGE_MODULATING
                                     : staging == CycleControl.Staging.TWO ? STAGE_LOW : STAGE_HIGH;
                     onAge = 0;
+                    lowAge = 0;
                     runIntegral = 0;
                     record.starts[i]++;
                     record.event(begin + s, true);
@@ -617,20 +628,37 @@ public final class ThermostatEngine {
             } else if (temperature <= off) {
                 stop(control, record, begin + s, off);
                 lookUp = false;
-            } else if (stage == STAGE_LOW && temperature >= second) {
+            } else if (stage == STAGE_LOW
+                    && (temperature >= second || lowAge >= control.secondStageSeconds())) {
                 double was = now[UnitResponse.SENSIBLE];
                 stage = STAGE_HIGH;
-                lookUp(drive, control, unit, i, j, s, temperature, on, second, set, Double.NaN, 0);
+                pressed = temperature < second;
+                boolean inBand = temperature <= on;
+                lookUp(
+                        drive,
+                        control,
+                        unit,
+                        i,
+                        j,
+                        s,
+                        temperature,
+                        inBand ? off : on,
+                        inBand ? on : second,
+                        set,
+                        Double.NaN,
+                        0);
                 if (startUpRate > 0) {
                     deficit += Math.max(0, now[UnitResponse.SENSIBLE] - was);
                 }
-                above = true;
+                above = !inBand;
                 lookUp = false;
             } else if (stage == STAGE_HIGH
                     && staging == CycleControl.Staging.TWO
+                    && !pressed
                     && temperature <= on) {
                 double was = now[UnitResponse.SENSIBLE];
                 stage = STAGE_LOW;
+                lowAge = 0;
                 lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN, 0);
                 deficit = was > 0 ? deficit * Math.min(1, now[UnitResponse.SENSIBLE] / was) : 0;
                 above = slope(s) > 0;
@@ -654,8 +682,11 @@ public final class ThermostatEngine {
                 cap = Math.min(left, Math.max(control.refreshSeconds() - refreshAge, 1e-3));
                 lo = above ? on : off;
                 hi = above ? Double.POSITIVE_INFINITY : on;
-                if (stage == STAGE_LOW && above) {
-                    hi = second;
+                if (stage == STAGE_LOW) {
+                    if (above) {
+                        hi = second;
+                    }
+                    cap = Math.min(cap, Math.max(control.secondStageSeconds() - lowAge, 1e-3));
                 }
                 if (stage == STAGE_MODULATING) {
                     cap = Math.min(cap, controlTable);
@@ -709,7 +740,7 @@ public final class ThermostatEngine {
                 record.maximumTemperature[i] = Math.max(record.maximumTemperature[i], peak);
             }
             advance(s, length);
-            account(drive, control, record, i, j, s, length, on);
+            account(drive, control, unit, record, i, j, s, length, on);
             s = exit || length < left ? s + length : interval;
             temperature = dot(sensor, z);
             if (exit) {
@@ -731,7 +762,10 @@ public final class ThermostatEngine {
                 if (stage != STAGE_OFF && edge == on) {
                     // Only a crossing of the upper edge: the unit goes on.
                     above = high0;
-                    if (stage == STAGE_HIGH && staging == CycleControl.Staging.TWO && !high0) {
+                    if (stage == STAGE_HIGH
+                            && staging == CycleControl.Staging.TWO
+                            && !pressed
+                            && !high0) {
                         temperature = on;
                     } else {
                         temperature = high0 ? Math.nextUp(on) : Math.nextDown(on);
@@ -756,6 +790,7 @@ public final class ThermostatEngine {
     private void stop(CycleControl control, RunRecord record, double time, double off) {
         stage = STAGE_OFF;
         above = false;
+        pressed = false;
         deficit = 0;
         record.event(time, false);
         record.run(onAge);
@@ -1341,6 +1376,7 @@ public final class ThermostatEngine {
     private void account(
             HouseDrive drive,
             CycleControl control,
+            UnitResponse unit,
             RunRecord record,
             int i,
             int j,
@@ -1369,6 +1405,9 @@ public final class ThermostatEngine {
             }
             deficit *= em;
             onAge += length;
+            if (stage == STAGE_LOW) {
+                lowAge += length;
+            }
             runIntegral += sensorIntegral;
             refreshAge += length;
         } else {
@@ -1380,6 +1419,9 @@ public final class ThermostatEngine {
             }
         }
         moisture(drive, control, record, i, j, s, length, running, startFactor);
+        if (length > 0) {
+            unit.passed(length, running ? now : null, sensorIntegral / length);
+        }
     }
 
     private void moisture(

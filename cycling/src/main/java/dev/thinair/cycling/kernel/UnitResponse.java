@@ -31,6 +31,17 @@ public interface UnitResponse {
     /** Index of the saturated suction temperature, K. */
     int SUCTION = 5;
 
+    /**
+     * Told after each stretch of a run, in order: what a unit with a memory (frost on its coil)
+     * keeps account of. A unit without one ignores it, which is the default.
+     *
+     * @param seconds length of the stretch, above 0, s
+     * @param state results that the unit worked with on it, in the order of this interface, not to
+     *     be changed or kept; null if the unit was off
+     * @param airTemperature mean temperature of the air at the thermostat on it, K
+     */
+    default void passed(double seconds, double[] state, double airTemperature) {}
+
     /** Number of results. */
     int RESULTS = 6;
 

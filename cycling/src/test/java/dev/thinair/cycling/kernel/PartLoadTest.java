@@ -119,7 +119,8 @@ class PartLoadTest {
 
     @Test
     void a_case_that_throws_plain_iteration_out_of_its_domain_is_solved() {
-        // k = 2 and CLF = 0.3 (reference notes, group B): tau = 600 s at 3 cycles an hour.
+        // Implicit part-load equation of Henderson, Parker and Huang 2000 (FSEC-PF-409-00) at k = 2
+        // and CLF = 0.3: tau = 600 s at 3 cycles an hour. Plain iteration passes X = 1 here.
         double x = PartLoad.implicitRunTimeFraction(600, 3, 0.3);
         double on = PartLoad.onTime(3, x);
         assertThat(x * PartLoad.startUpCapacityRatio(600, on)).isCloseTo(0.3, within(1e-14));

@@ -449,6 +449,81 @@ class ThermostatEngineTest {
     }
 
     @Test
+    void
+            a_first_stage_that_does_not_end_calls_the_second_by_time_until_the_thermostat_is_satisfied() {
+        // One node, load between the stages: every phase is an exponential, so the times are known.
+        double r = 0.005;
+        double c = 5e6;
+        double high = 8000;
+        double low = 0.5 * high;
+        double to = 35;
+        double on = 24.5;
+        double off = 23.5;
+        double wait = 900;
+        ModalHouse house = ModalHouse.of(new double[] {c}, new double[][] {{1 / r}});
+        double[] one = {1};
+        double[][] heat = new double[25][1];
+        double[] outdoor = new double[25];
+        for (int i = 0; i < 25; i++) {
+            outdoor[i] = to + ZERO;
+            heat[i][0] = outdoor[i] / r + 2500;
+        }
+        CycleControl two =
+                new CycleControl(
+                        new double[] {ZERO + 24},
+                        on - off,
+                        CycleControl.Staging.TWO,
+                        0.5,
+                        2,
+                        wait,
+                        0,
+                        0,
+                        300,
+                        3600,
+                        0,
+                        0,
+                        0,
+                        0);
+        double[] atLow = {0};
+        UnitResponse constant = UnitResponse.constant(high, 2500);
+        UnitResponse counting =
+                new UnitResponse() {
+                    @Override
+                    public void at(
+                            double stage, double t, double w, double tr, double wr, double[] out) {
+                        constant.at(stage, t, w, tr, wr, out);
+                    }
+
+                    @Override
+                    public void passed(double seconds, double[] state, double air) {
+                        if (state != null && state[SENSIBLE] < 0.9 * high) {
+                            atLow[0] += seconds;
+                        }
+                    }
+                };
+        RunRecord run =
+                new ThermostatEngine(house, one, one, one)
+                        .run(
+                                HouseDrive.dry(3600, false, heat, outdoor),
+                                two,
+                                counting,
+                                new double[] {ZERO + 24},
+                                0,
+                                0);
+        double restLow = to + r * (2500 - low);
+        double restHigh = to + r * (2500 - high);
+        double afterLow = restLow + (on - restLow) * Math.exp(-wait / (r * c));
+        assertThat(afterLow).isBetween(on, on + 2);
+        double down = r * c * Math.log((afterLow - restHigh) / (off - restHigh));
+        for (int k = 0; k + 1 < run.eventCount(); k += 2) {
+            assertThat(run.eventTime(k + 1) - run.eventTime(k))
+                    .isCloseTo(wait + down, within(1e-6 * (wait + down)));
+        }
+        assertThat(run.eventCount()).isGreaterThan(10);
+        assertThat(atLow[0]).isCloseTo(wait * run.totalStarts(), within(wait));
+    }
+
+    @Test
     void load_above_capacity_is_not_delivered_but_shows_as_a_miss() {
         TestHouse house = new TestHouse(6, 3, 0.5);
         HouseDrive drive = house.day(40);
@@ -493,6 +568,7 @@ class ThermostatEngineTest {
                         CycleControl.Staging.SINGLE,
                         1,
                         1,
+                        Double.POSITIVE_INFINITY,
                         0,
                         60,
                         300,

@@ -105,7 +105,8 @@ class UnitModelTest {
         double[] sea = rated(UNIT);
         double total = high[UnitModel.TOTAL] / sea[UnitModel.TOTAL];
         double sensible = high[UnitModel.SENSIBLE] / sea[UnitModel.SENSIBLE];
-        // A maker's table for 5000 ft (reference notes) has total 0.96, sensible 0.85.
+        // Makers' altitude correction tables for fan coils have some 0.96 for the total and 0.85
+        // for the sensible capacity at 5000 ft (from memory).
         assertThat(sensible).isBetween(0.82, 0.92);
         assertThat(total).isBetween(0.94, 1.0);
         assertThat(high[UnitModel.CONDENSING]).isGreaterThan(sea[UnitModel.CONDENSING] + 1);

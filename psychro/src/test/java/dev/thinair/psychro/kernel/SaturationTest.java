@@ -22,7 +22,7 @@ class SaturationTest {
     void pressure_is_that_of_Hyland_and_Wexler(double celsius, double pascals) {
         double pressure = Saturation.pressure(celsius + 273.15);
         assertThat(pressure).isCloseTo(pascals, within(1e-9 * pascals));
-        assertThat(Saturation.temperature(pressure) - 273.15).isCloseTo(celsius, within(5e-12));
+        assertThat(Saturation.temperature(pressure) - 273.15).isCloseTo(celsius, within(1e-12));
     }
 
     @Test
@@ -38,13 +38,36 @@ class SaturationTest {
     void vapor_pressures_in_the_gap_answer_0_degC() {
         double ice = Saturation.pressureOverIce(273.15);
         double liquid = Saturation.pressureOverLiquid(273.15);
-        assertThat(Saturation.temperature(ice)).isCloseTo(273.15, within(1e-11));
+        assertThat(Saturation.temperature(ice)).isEqualTo(273.15);
         assertThat(Saturation.temperature(Math.nextUp(ice))).isEqualTo(273.15);
         assertThat(Saturation.temperature((ice + liquid) / 2)).isEqualTo(273.15);
         assertThat(Saturation.temperature(Math.nextDown(liquid))).isEqualTo(273.15);
-        assertThat(Saturation.temperature(liquid)).isCloseTo(273.15, within(1e-11));
+        assertThat(Saturation.temperature(liquid)).isEqualTo(273.15);
         // The price of that answer: how far 0 degC is from each curve's own temperature there.
         assertThat((liquid - ice) / Saturation.slope(Math.nextDown(273.15))).isLessThan(0.0013);
+    }
+
+    // Just outside the gap, the temperature is again on its own curve and not at 0 degC.
+    @Test
+    void vapor_pressures_beside_the_gap_answer_their_own_curve() {
+        double ice = Saturation.pressureOverIce(273.15) * (1 - 1e-12);
+        double liquid = Saturation.pressureOverLiquid(273.15) * (1 + 1e-12);
+        assertThat(273.15 - Saturation.temperature(ice)).isBetween(1.1e-11, 1.3e-11);
+        assertThat(Saturation.temperature(liquid) - 273.15).isBetween(1.3e-11, 1.5e-11);
+    }
+
+    // Roots of eqs. (5) and (6) in 40-digit arithmetic for the pressures as they stand here.
+    @ParameterizedTest
+    @CsvSource({
+        "0.002, 174.897599552116061", "0.05, 192.595883273229641", "1, 212.571159193028568",
+        "12.5, 232.909458459498278", "103, 253.123694527680751", "400, 268.098525648879018",
+        "611.15, 273.149929045307995", "611.22, 273.15016063585548", "700, 275.031531911625154",
+        "1000, 280.121476136214489", "2339, 293.151354907368071", "5000, 306.028115817485413",
+        "12500, 323.393718126847128", "40000, 349.008646872106539", "101325, 373.124099062948281",
+        "300000, 406.670068589534859", "800000, 443.553987842953305", "1555000, 473.147733015663256"
+    })
+    void temperature_is_the_root_within_its_rounding(double pascals, double kelvins) {
+        assertThat(Saturation.temperature(pascals)).isCloseTo(kelvins, within(4e-13));
     }
 
     @ParameterizedTest
@@ -65,10 +88,10 @@ class SaturationTest {
     @Test
     void ends_of_the_domain_come_back_from_their_own_pressures() {
         assertThat(Saturation.temperature(Saturation.pressure(173.15)))
-                .isCloseTo(173.15, within(5e-12))
+                .isCloseTo(173.15, within(1e-12))
                 .isGreaterThanOrEqualTo(173.15);
         assertThat(Saturation.temperature(Saturation.pressure(473.15)))
-                .isCloseTo(473.15, within(5e-12))
+                .isCloseTo(473.15, within(1e-12))
                 .isLessThanOrEqualTo(473.15);
     }
 
@@ -79,7 +102,7 @@ class SaturationTest {
             double t = Math.min(173.15 + i * 0.01, 473.15);
             double pressure = Saturation.pressure(t);
             assertThat(pressure).isGreaterThan(before);
-            assertThat(Math.abs(Saturation.temperature(pressure) - t)).isLessThan(5e-12);
+            assertThat(Math.abs(Saturation.temperature(pressure) - t)).isLessThan(1e-12);
             before = pressure;
         }
     }

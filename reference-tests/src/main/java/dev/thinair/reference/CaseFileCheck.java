@@ -8,7 +8,9 @@ import java.util.List;
 
 /**
  * Evaluates a file of check cases from anywhere: one line per case, then {@code N passed, N failed,
- * N unknown}. Without an argument the shipped cases are evaluated.
+ * N unknown}. Without an argument the shipped cases are evaluated. Shipped rows that {@link
+ * DisputedCases} lists are printed as {@code disputed} with the evidence and counted at the end of
+ * the last line, {@code , N disputed}; they are no failures.
  */
 public final class CaseFileCheck {
     private CaseFileCheck() {}
@@ -43,8 +45,18 @@ public final class CaseFileCheck {
         int passed = 0;
         int failed = 0;
         int unknown = 0;
+        int disputed = 0;
         for (CheckCase checked : cases) {
             CaseOutcome outcome = evaluator.evaluate(checked);
+            String evidence =
+                    outcome.verdict() == CaseOutcome.Verdict.OFF
+                            ? DisputedCases.reason(checked)
+                            : null;
+            if (evidence != null) {
+                out.println(outcome.line("disputed") + " | " + evidence);
+                disputed++;
+                continue;
+            }
             out.println(outcome.line());
             switch (outcome.verdict()) {
                 case OK -> passed++;
@@ -52,7 +64,14 @@ public final class CaseFileCheck {
                 case UNKNOWN -> unknown++;
             }
         }
-        out.println(passed + " passed, " + failed + " failed, " + unknown + " unknown");
+        out.println(
+                passed
+                        + " passed, "
+                        + failed
+                        + " failed, "
+                        + unknown
+                        + " unknown"
+                        + (disputed == 0 ? "" : ", " + disputed + " disputed"));
         return failed == 0 ? 0 : 1;
     }
 }

@@ -32,7 +32,11 @@ public record CaseOutcome(
 
     /** One line, as the command prints it. */
     public String line() {
-        String word = verdict.name().toLowerCase(Locale.ROOT);
+        return line(verdict.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** The line with another word for the verdict. */
+    String line(String word) {
         if (verdict == Verdict.UNKNOWN) {
             return word + " " + checked.id() + " | " + checked.quantity() + " | " + remark;
         }

@@ -108,6 +108,10 @@ record CaseUnit(double scale, double offset) {
         SPELLED.put("Pa/(m/s)2", "Pa s s/(m m)");
         SPELLED.put("Pa/(m3/s)2", "Pa s s/(m3 m3)");
         SPELLED.put("(L/s)2/(cm4 K)", "L L/(s s cm2 cm2 K)");
+        SPELLED.put("(L/s)2/(cm4 (m/s)2)", "L L/(cm2 cm2 m m)");
+        SPELLED.put("cfm2/(in4 F)", "cfm cfm/(in2 in2 F)");
+        SPELLED.put("cfm2/(in4 mph2)", "cfm cfm/(in2 in2 mph mph)");
+        SPELLED.put("W/(L/s K)", "W s/(L K)");
         SPELLED.put("Btu/h sensible", "Btu/h");
     }
 
@@ -115,9 +119,9 @@ record CaseUnit(double scale, double offset) {
         SYMBOLS.put(symbol, scale);
     }
 
-    /** Reads a unit; words in brackets after a space are remarks. */
+    /** Reads a unit; what follows a bracket, an arrow, an origin or "constant" is a remark. */
     static CaseUnit of(String text) {
-        String unit = text.strip().replaceFirst("\\s+\\(.*$", "");
+        String unit = withoutRemark(text);
         if (unit.isEmpty()) {
             return new CaseUnit(1, 0);
         }
@@ -135,9 +139,16 @@ record CaseUnit(double scale, double offset) {
 
     /** Reads a unit as one of differences: a degree is a size, not a place on a scale. */
     static CaseUnit difference(String text) {
-        String unit = text.strip().replaceFirst("\\s+\\(.*$", "");
+        String unit = withoutRemark(text);
         String spelled = SPELLED.getOrDefault(unit, unit);
         return new CaseUnit(new Parser(spelled).product(), 0);
+    }
+
+    private static String withoutRemark(String text) {
+        String unit = text.strip();
+        return SPELLED.containsKey(unit)
+                ? unit
+                : unit.replaceFirst("(?:^|\\s+)(?:\\(|->|constant|from (?:south|north)).*$", "");
     }
 
     double toSi(double value) {

@@ -440,19 +440,30 @@ final class Assessment {
     }
 
     private void ice() {
-        RunRecord r = day.record();
         if (!day.ran()) {
             return;
         }
+        RunRecord r = day.clearCoil().record();
         UnitLimits limits = system.limits();
-        boolean ices = r.minimumCoil() <= limits.icing().value();
+        boolean freezes = r.minimumCoil() <= limits.icing().value();
         boolean near = r.minimumSuction() <= limits.suctionWarning().value();
-        if (!ices && !near) {
+        if (!freezes && !near) {
             return;
         }
+        CoilIcing icing = day.icing().orElse(null);
+        boolean chokes = icing != null && icing.chokes();
         List<Evidence> evidence = new ArrayList<>();
-        evidence.add(new Evidence("lowest coil surface", fahrenheit(r.minimumCoil())));
-        evidence.add(new Evidence("lowest saturated suction", fahrenheit(r.minimumSuction())));
+        evidence.add(
+                new Evidence(
+                        "lowest coil surface while clear of ice", fahrenheit(r.minimumCoil())));
+        evidence.add(
+                new Evidence(
+                        "lowest saturated suction while clear of ice",
+                        fahrenheit(r.minimumSuction())));
+        if (icing != null) {
+            evidence.add(new Evidence("most ice on the coil", icing.mostIce()));
+            evidence.add(new Evidence("airflow left under the ice at worst", icing.leastAirflow()));
+        }
         int h = system.designHour();
         double begins;
         try {
@@ -473,22 +484,47 @@ final class Assessment {
                             "standard airflow per ton at which ice begins in the design hour",
                             Units.cubicFeetPerMinutePerTon(per)));
         }
+        String title;
+        String words;
+        if (chokes) {
+            title = "the coil ices up";
+            words =
+                    say(
+                            "The coil's surface is below freezing, and what condenses stays on it as ice. On a"
+                                    + " design day begun with a clear coil, ice takes more than a tenth of the"
+                                    + " airflow from %d:00 on and leaves %.0f percent of it at worst. Such a"
+                                    + " day cannot be kept up; liquid refrigerant can reach and ruin the"
+                                    + " compressor.",
+                            icing.chokedFrom().getAsInt(), 100 * icing.leastShare());
+        } else if (freezes && icing != null) {
+            title = "the coil gathers ice and thaws again";
+            words =
+                    "The coil's surface falls below freezing in some runs. On the design day each rest thaws it"
+                            + " in time; a longer run, or more moisture in the house, and it stays.";
+        } else if (freezes) {
+            title = "the coil is below freezing, in air too dry to ice it";
+            words =
+                    "The coil's surface falls below freezing, but on the design day the air in the house is too"
+                            + " dry to leave water on it. More people, cooking or a wet spell, and it ices.";
+        } else {
+            title = "the coil is close to icing";
+            words =
+                    "The refrigerant in the coil falls below freezing while the surface stays just above: a"
+                            + " little less air or a cooler night and the coil ices.";
+        }
         add(
                 new Finding.CoilIce(
                         new Finding.Statement(
-                                ices ? "the coil ices" : "the coil is close to icing",
-                                ices
-                                        ? "The coil's surface falls below freezing. Ice blocks the coil, the airflow falls"
-                                                + " further, and liquid refrigerant can reach and ruin the compressor."
-                                        : "The refrigerant in the coil falls below freezing while the surface stays just"
-                                                + " above: a little less air or a cooler night and the coil ices.",
+                                title,
+                                words,
                                 evidence,
-                                criterion(ices ? limits.icing() : limits.suctionWarning()),
-                                ices ? Severity.SERIOUS : Severity.WARNING,
+                                criterion(freezes ? limits.icing() : limits.suctionWarning()),
+                                chokes ? Severity.SERIOUS : Severity.WARNING,
                                 Confidence.MEDIUM,
                                 Optional.of(
-                                        "Find the cause in the air first. Charge and refrigerant pressures are work for"
-                                                + " licensed people.")),
+                                        "Switch the compressor off and let the ice thaw before anything else. Find the"
+                                                + " cause in the air first. Charge and refrigerant pressures are"
+                                                + " work for licensed people.")),
                         fahrenheit(r.minimumCoil()),
                         fahrenheit(r.minimumSuction())));
     }
@@ -676,8 +712,8 @@ final class Assessment {
         double wanted = system.wantedKelvin();
         boolean floor = wanted < limits.returnAirFloor().value() - 1e-9;
         boolean rule = wanted < limits.setupReturnAir().value() - 1e-9;
-        boolean freezes =
-                freedDay.ran() && freedDay.record().minimumCoil() <= limits.icing().value();
+        double coil = freedDay.ran() ? freedDay.clearCoil().record().minimumCoil() : Double.NaN;
+        boolean freezes = coil <= limits.icing().value();
         if (!floor && !(rule && freezes)) {
             return;
         }
@@ -688,7 +724,7 @@ final class Assessment {
             evidence.add(
                     new Evidence(
                             "lowest coil surface at that setpoint, free things done",
-                            fahrenheit(freedDay.record().minimumCoil())));
+                            fahrenheit(coil)));
         }
         add(
                 new Finding.SetpointTooLow(

@@ -39,10 +39,12 @@ public record Comparison(List<Row> rows) {
      * @param system the changed system
      * @param airflowPerTon actual airflow per unit of rated capacity
      * @param standardAirflowPerTon the same mass of air as a flow of standard air
-     * @param capacity total capacity at the design hour
-     * @param minimumCoilTemperature lowest coil surface temperature of the day
-     * @param minimumSuctionTemperature lowest saturated suction temperature of the day
+     * @param capacity total capacity at the design hour, with the airflow that ice leaves then
+     * @param minimumCoilTemperature lowest coil surface temperature of the day while clear of ice
+     * @param minimumSuctionTemperature lowest saturated suction temperature of the day while clear
+     *     of ice
      * @param ices whether the coil's surface falls below freezing
+     * @param airflowLeft least share of the airflow that ice leaves on that day, 100 % without ice
      * @param starts starts of the day
      * @param longestRun longest time without a stop
      * @param runFraction share of the day the unit ran
@@ -63,6 +65,7 @@ public record Comparison(List<Row> rows) {
             Quantity<Temperature> minimumCoilTemperature,
             Quantity<Temperature> minimumSuctionTemperature,
             boolean ices,
+            Quantity<Dimensionless> airflowLeft,
             int starts,
             Quantity<Time> longestRun,
             Quantity<Dimensionless> runFraction,

@@ -3,6 +3,7 @@ package dev.thinair.cycling;
 import dev.thinair.cycling.kernel.RunRecord;
 import dev.thinair.units.TemperatureDifference;
 import dev.thinair.units.Units;
+import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Energy;
@@ -25,6 +26,7 @@ public final class DayRun {
     private final double[] relativeHumidity;
     private final double[] load;
     private final Bill bill;
+    private final CoilIcing icing;
 
     DayRun(
             RunRecord record,
@@ -32,13 +34,15 @@ public final class DayRun {
             double bandTop,
             double[] relativeHumidity,
             double[] load,
-            Bill bill) {
+            Bill bill,
+            CoilIcing icing) {
         this.record = record;
         this.setpoint = setpoint;
         this.bandTop = bandTop;
         this.relativeHumidity = relativeHumidity;
         this.load = load;
         this.bill = bill;
+        this.icing = icing;
     }
 
     /**
@@ -346,12 +350,26 @@ public final class DayRun {
     }
 
     /**
-     * How many days were run until the day repeated itself.
+     * How many days were run until the day repeated itself, ice left out.
      *
      * @return at least 1
      */
     public int repeatedDays() {
-        return record.repeatedDays();
+        return clearCoil().record.repeatedDays();
+    }
+
+    /**
+     * What ice does on this day. All other numbers of the day are those of the iced coil.
+     *
+     * @return the ice, or empty if none forms
+     */
+    public Optional<CoilIcing> icing() {
+        return Optional.ofNullable(icing);
+    }
+
+    /** This day, or the same with a coil that is always clear if ice forms. */
+    DayRun clearCoil() {
+        return icing == null ? this : icing.clearCoil();
     }
 
     /**

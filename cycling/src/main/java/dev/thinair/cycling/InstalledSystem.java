@@ -1,5 +1,6 @@
 package dev.thinair.cycling;
 
+import dev.thinair.cycling.kernel.CoilFrost;
 import dev.thinair.cycling.kernel.CycleControl;
 import dev.thinair.cycling.kernel.HouseDrive;
 import dev.thinair.cycling.kernel.RunRecord;
@@ -9,6 +10,7 @@ import dev.thinair.cycling.kernel.UnitResponse;
 import dev.thinair.ducts.Airflow;
 import dev.thinair.ducts.DuctSystem;
 import dev.thinair.ducts.RunFlow;
+import dev.thinair.ducts.WetCoil;
 import dev.thinair.loads.CompiledHouse;
 import dev.thinair.loads.CoolingDesignDay;
 import dev.thinair.loads.HourlyWeather;
@@ -51,6 +53,9 @@ public final class InstalledSystem {
     private static final double DAY_TOLERANCE = 0.01;
     private static final int MOST_DAYS = 200;
 
+    /** Longest time that the coil's ice is taken as constant while the unit runs, s. */
+    private static final double ICE_SECONDS = 300;
+
     final Building building;
     private final Parts parts;
     private final double wanted;
@@ -59,7 +64,10 @@ public final class InstalledSystem {
     private final double[] sensorWeights;
     private final double[] returnWeights;
     private final double[] supplyShares;
+    private final double density;
+    private final double viscosity;
     private volatile DayRun day;
+    private volatile IcedAirflow iced;
 
     /** What the with... methods change. */
     private record Parts(
@@ -79,7 +87,9 @@ public final class InstalledSystem {
         double p = building.pressure();
         double t = parts.thermostat.setpointKelvin();
         double w = IdealMoistAir.humidityRatioFromRelativeHumidity(t, RETURN_HUMIDITY, p);
-        airflow = parts.ducts.solve(IdealMoistAir.density(t, w, p), Transport.viscosity(t, w, p));
+        density = IdealMoistAir.density(t, w, p);
+        viscosity = Transport.viscosity(t, w, p);
+        airflow = parts.ducts.solve(density, viscosity);
         dryAirMassFlow = airflow.cubicMetresPerSecond() / IdealMoistAir.specificVolume(t, w, p);
         int n = building.modal().size();
         supplyShares = new double[n];
@@ -302,7 +312,8 @@ public final class InstalledSystem {
                         building.pressure(),
                         airflow.watts() * share * share * share,
                         airflow.supplyLeakFraction(),
-                        airflow.returnLeakFraction())
+                        airflow.returnLeakFraction(),
+                        null)
                 .at(
                         1,
                         building.outdoorDryBulb(h),
@@ -355,7 +366,9 @@ public final class InstalledSystem {
     }
 
     /**
-     * The design day at a setpoint, repeated until it repeats itself.
+     * The design day at a setpoint, repeated until it repeats itself. If the coil freezes on it,
+     * the day is run once more from there with ice that gathers on the coil and takes away airflow,
+     * {@link DayRun#icing()}.
      *
      * @param setpoint thermostat's setpoint, 5 to 40 &deg;C
      * @return the run
@@ -371,21 +384,45 @@ public final class InstalledSystem {
                 Math.min(
                         building.outdoorHumidityRatio(0),
                         IdealMoistAir.humidityRatioFromRelativeHumidity(t, RETURN_HUMIDITY, p));
+        CycleControl control = control(set);
         RunRecord record =
                 engine().repeat(
                                 drive,
-                                control(set),
-                                response(),
+                                control,
+                                response(null),
                                 start,
                                 DAY_TOLERANCE,
                                 MOST_DAYS,
                                 TRACE_SECONDS);
+        DayRun clear = dayRun(record, set, null);
+        if (!(record.minimumCoil() < CoilFrost.FREEZING)) {
+            return clear;
+        }
+        IceBook book = iceBook();
+        RunRecord iced =
+                engine().run(
+                                drive,
+                                control.withRefresh(ICE_SECONDS),
+                                response(book),
+                                record.endNodes(),
+                                record.endHumidityRatio(23),
+                                TRACE_SECONDS);
+        if (book.dry()) {
+            return clear;
+        }
+        return dayRun(iced, set, new CoilIcing(clear, book.ice(24), book.air(24)));
+    }
+
+    private DayRun dayRun(RunRecord record, Thermostat set, CoilIcing icing) {
+        double t = set.setpointKelvin();
         double[] humidity = new double[24];
         double[] kilowattHours = new double[24];
         for (int h = 0; h < 24; h++) {
             humidity[h] =
                     IdealMoistAir.relativeHumidity(
-                            record.meanTemperature(h), record.endHumidityRatio(h), p);
+                            record.meanTemperature(h),
+                            record.endHumidityRatio(h),
+                            building.pressure());
             kilowattHours[h] = record.electricity(h) / 3.6e6;
         }
         return new DayRun(
@@ -394,12 +431,14 @@ public final class InstalledSystem {
                 0.5 * set.differentialKelvin(),
                 humidity,
                 building.sensibleLoad(t),
-                parts.tariff.costOfDay(kilowattHours));
+                parts.tariff.costOfDay(kilowattHours),
+                icing);
     }
 
     /**
      * A season: every hour of a series of weather, at the thermostat's setpoint. Begins with the
-     * house held at the setpoint in the mean of the first day.
+     * house held at the setpoint in the mean of the first day. Ice gathers on a coil below freezing
+     * and thaws while the unit rests.
      *
      * @param weather hourly weather of the site; a year of 8760 hours is billed by the tariff's
      *     months, any other length by its mean day
@@ -418,15 +457,16 @@ public final class InstalledSystem {
                 Math.min(
                         Si.humidityRatio(weather.humidityRatio(0), "outdoor humidity ratio"),
                         IdealMoistAir.humidityRatioFromRelativeHumidity(t, RETURN_HUMIDITY, p));
+        IceBook book = iceBook();
         RunRecord record =
                 engine.run(
                         drive,
                         control,
-                        response(),
+                        response(book),
                         engine.heldAtSetpoint(drive, control),
                         start,
                         0);
-        return new SeasonRun(record, bill(record));
+        return new SeasonRun(record, bill(record), book.air(record.count()));
     }
 
     private Bill bill(RunRecord record) {
@@ -461,14 +501,41 @@ public final class InstalledSystem {
         return new ThermostatEngine(building.modal(), sensorWeights, returnWeights, supplyShares);
     }
 
-    UnitResponse response() {
+    /** The unit on these ducts; with a book, ice gathers on its coil. */
+    private UnitResponse response(IceBook book) {
         return new InstalledUnit(
                 parts.unit.model(),
                 dryAirMassFlow,
                 building.pressure(),
                 airflow.watts(),
                 airflow.supplyLeakFraction(),
-                airflow.returnLeakFraction());
+                airflow.returnLeakFraction(),
+                book);
+    }
+
+    private IceBook iceBook() {
+        return new IceBook(
+                parts.unit.model(),
+                dryAirMassFlow,
+                parts.thermostat.fanMode() == FanMode.CONTINUOUS,
+                this::icedAirflow);
+    }
+
+    private IcedAirflow icedAirflow() {
+        IcedAirflow known = iced;
+        if (known == null) {
+            known =
+                    IcedAirflow.of(
+                            parts.ducts,
+                            density,
+                            viscosity,
+                            WetCoil.of(
+                                    parts.unit.ratedAirflow(),
+                                    Units.inchesOfWater(0.2),
+                                    Units.inchesOfWater(0.25)));
+            iced = known;
+        }
+        return known;
     }
 
     double moistureCapacity() {

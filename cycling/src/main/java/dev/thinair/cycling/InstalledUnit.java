@@ -17,12 +17,19 @@ final class InstalledUnit implements UnitResponse {
      */
     static final double LEAST_AIRFLOW_SHARE = 0.5;
 
+    /**
+     * Air that finds its way past a choked coil, as a share of the rated airflow: the balance of
+     * coil and compressor is not asked below it. Assumption.
+     */
+    private static final double LEAST_ICED_AIRFLOW = 0.1;
+
     private final UnitModel model;
     private final double dryAirMassFlow;
     private final double pressure;
     private final double blowerPower;
     private final double supplyLeak;
     private final double returnLeak;
+    private final IceBook ice; // null for a coil that is always clear
     private final double[] steady = new double[UnitModel.RESULTS];
 
     InstalledUnit(
@@ -31,13 +38,22 @@ final class InstalledUnit implements UnitResponse {
             double pressure,
             double blowerPower,
             double supplyLeak,
-            double returnLeak) {
+            double returnLeak,
+            IceBook ice) {
         this.model = model;
+        this.ice = ice;
+
         this.dryAirMassFlow = dryAirMassFlow;
         this.pressure = pressure;
         this.blowerPower = blowerPower;
         this.supplyLeak = supplyLeak;
         this.returnLeak = returnLeak;
+    }
+
+    /** Dry-air mass flow through a coil that ice leaves this share of it. */
+    static double through(UnitModel model, double flow, double share) {
+        double least = LEAST_ICED_AIRFLOW * model.ratedDryAirMassFlow();
+        return Math.max(Math.min(flow, least), flow * share);
     }
 
     static double airflowShare(double stage) {
@@ -56,6 +72,10 @@ final class InstalledUnit implements UnitResponse {
         double flow = dryAirMassFlow * share;
         // Same ducts, same fan: power goes with the cube of the flow.
         double fan = blowerPower * share * share * share;
+        if (ice != null && ice.share() < 1) {
+            flow = through(model, flow, ice.share());
+            fan = ice.watts() * share * share * share;
+        }
         double excess = outdoorDryBulb - returnDryBulb;
         double wExcess = outdoorHumidityRatio - returnHumidityRatio;
         double entering = returnDryBulb + returnLeak * excess;
@@ -78,6 +98,13 @@ final class InstalledUnit implements UnitResponse {
         out[POWER] = steady[UnitModel.POWER] + fan;
         out[COIL] = steady[UnitModel.APPARATUS_DEW_POINT];
         out[SUCTION] = steady[UnitModel.SATURATED_SUCTION];
+    }
+
+    @Override
+    public void passed(double seconds, double[] state, double airTemperature) {
+        if (ice != null) {
+            ice.passed(seconds, state, airTemperature);
+        }
     }
 
     /** The balance of the last call, in the order of {@link UnitModel}. */

@@ -98,13 +98,22 @@ public final class Review {
         DayRun d = a.day;
         double[] out = new double[UnitResponse.RESULTS];
         int h = s.designHour();
+        double left = d.icing().map(i -> i.share(h)).orElse(1.0);
+        double least = d.icing().map(CoilIcing::leastShare).orElse(1.0);
+        DayRun clear = d.clearCoil();
         s.atDesign(
-                s.unit(), s.dryAirMassFlow, s.wantedKelvin(), d.record().endHumidityRatio(h), out);
+                s.unit(),
+                InstalledUnit.through(s.unit().model(), s.dryAirMassFlow, left),
+                s.wantedKelvin(),
+                d.record().endHumidityRatio(h),
+                out);
         double total = out[UnitResponse.SENSIBLE] + 2.5e6 * Math.max(0, out[UnitResponse.MOISTURE]);
         Quantity<Temperature> coil =
-                d.ran() ? d.minimumCoilTemperature() : Units.kelvins(out[UnitResponse.COIL]);
+                d.ran() ? clear.minimumCoilTemperature() : Units.kelvins(out[UnitResponse.COIL]);
         Quantity<Temperature> suction =
-                d.ran() ? d.minimumSuctionTemperature() : Units.kelvins(out[UnitResponse.SUCTION]);
+                d.ran()
+                        ? clear.minimumSuctionTemperature()
+                        : Units.kelvins(out[UnitResponse.SUCTION]);
         return new Comparison.Row(
                 remedy.title(),
                 remedy.kind(),
@@ -115,6 +124,7 @@ public final class Review {
                 coil,
                 suction,
                 Si.kelvins(coil, "coil") <= s.limits().icing().value(),
+                Units.percent(100 * least),
                 d.starts(),
                 d.longestRun(),
                 Units.percent(100 * d.record().totalOnSeconds() / 86_400),
@@ -205,7 +215,7 @@ public final class Review {
             return false;
         }
         return Assessment.miss(d) <= Assessment.MISS_LIMIT
-                && (!d.ran() || d.record().minimumCoil() > s.limits().icing().value());
+                && (!d.ran() || d.clearCoil().record().minimumCoil() > s.limits().icing().value());
     }
 
     /** Adds duct remedies and returns the least set of them that gives enough air. */

@@ -12,10 +12,12 @@ public final class SeasonRun {
 
     private final RunRecord record;
     private final Bill bill;
+    private final double[] airflow;
 
-    SeasonRun(RunRecord record, Bill bill) {
+    SeasonRun(RunRecord record, Bill bill, double[] airflow) {
         this.record = record;
         this.bill = bill;
+        this.airflow = airflow;
     }
 
     /**
@@ -80,6 +82,22 @@ public final class SeasonRun {
      */
     public double degreeHoursAboveSetpoint() {
         return record.totalAbove() / 3600;
+    }
+
+    /**
+     * Hours in which ice takes more than a tenth of the airflow.
+     *
+     * @return number of hours
+     * @see CoilIcing
+     */
+    public int hoursIced() {
+        int count = 0;
+        for (double share : airflow) {
+            if (share < CoilIcing.CHOKED) {
+                count++;
+            }
+        }
+        return count;
     }
 
     /**

@@ -30,7 +30,7 @@ public final class Uncertainty {
     public enum Outcome {
         /** Standard airflow per rated capacity. */
         AIRFLOW_PER_TON,
-        /** Lowest temperature of the coil's surface. */
+        /** Lowest temperature of the coil's surface while clear of ice. */
         MINIMUM_COIL_TEMPERATURE,
         /** How far the house gets above the thermostat's band. */
         MISS,
@@ -354,7 +354,8 @@ public final class Uncertainty {
                 }
                 y[Outcome.AIRFLOW_PER_TON.ordinal()][n] =
                         Si.cubicMetresPerSecondPerWatt(a.system.standardAirflowPerTon(), "airflow");
-                y[Outcome.MINIMUM_COIL_TEMPERATURE.ordinal()][n] = a.day.record().minimumCoil();
+                y[Outcome.MINIMUM_COIL_TEMPERATURE.ordinal()][n] =
+                        a.day.clearCoil().record().minimumCoil();
                 y[Outcome.MISS.ordinal()][n] = Assessment.miss(a.day);
                 y[Outcome.STARTS.ordinal()][n] = a.day.starts();
                 y[Outcome.ELECTRICITY.ordinal()][n] = a.day.record().totalElectricity();

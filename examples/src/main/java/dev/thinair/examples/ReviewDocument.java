@@ -1,6 +1,7 @@
 package dev.thinair.examples;
 
 import dev.thinair.altitude.kernel.AirFactors;
+import dev.thinair.cycling.CoilIcing;
 import dev.thinair.cycling.Comparison;
 import dev.thinair.cycling.DayRun;
 import dev.thinair.cycling.Evidence;
@@ -95,13 +96,26 @@ final class ReviewDocument {
                         + ", where 350 to 400 cfm/ton are usual.");
         s.add(held("As found, on the design day", job.wishes().cooling(), day));
         Comparison.Row first = study.review.recommended();
-        if (study.review.comparison().asFound().ices()) {
-            s.add(
-                    "That reckons with a coil free of ice, and this one is not: its surface falls to "
-                            + show.temperature(
-                                    study.review.comparison().asFound().minimumCoilTemperature())
-                            + ". As ice grows, airflow and cooling fall further, until it is off long enough to thaw.");
-        }
+        day.icing()
+                .filter(CoilIcing::chokes)
+                .ifPresent(
+                        ice ->
+                                s.add(
+                                        "These are the numbers of a day begun with a clear coil on which ice takes"
+                                                + " over: the coil's surface falls to "
+                                                + show.temperature(
+                                                        study.review
+                                                                .comparison()
+                                                                .asFound()
+                                                                .minimumCoilTemperature())
+                                                + ", from "
+                                                + ice.chokedFrom().getAsInt()
+                                                + ":00 ice takes more than a tenth of the airflow, and at worst it"
+                                                + " leaves "
+                                                + Show.number(
+                                                        Show.in(ice.leastAirflow(), Units.PERCENT),
+                                                        0)
+                                                + " % of it. Running longer only adds ice."));
         shortest()
                 .ifPresent(
                         r ->
@@ -255,27 +269,36 @@ final class ReviewDocument {
         Airflow there =
                 job.ducts()
                         .solve(1.2013847, Si.pascalSeconds(study.roomAir.viscosity(), "viscosity"));
-        out.text(
+        double volume = ratioOf(here1.cubicMetresPerSecond(), there.cubicMetresPerSecond());
+        double mass =
+                ratioOf(
+                        Si.kilogramsPerSecond(here1.mass(), ""),
+                        Si.kilogramsPerSecond(there.mass(), ""));
+        String moves =
                 "The same blower on the same ducts would move "
                         + show.flow(there.actual())
-                        + " at sea level; here it moves "
-                        + show.flow(here1.actual())
-                        + ", "
-                        + Show.number(
-                                100
-                                        * (Si.cubicMetresPerSecond(here1.actual(), "")
-                                                        / Si.cubicMetresPerSecond(
-                                                                there.actual(), "")
-                                                - 1),
-                                0)
-                        + " % in volume but "
-                        + Show.number(
-                                100
-                                        * (Si.kilogramsPerSecond(here1.mass(), "")
-                                                        / Si.kilogramsPerSecond(there.mass(), "")
-                                                - 1),
-                                0)
-                        + " % in mass, and it is mass that carries heat.");
+                        + " with sea-level air; here it moves "
+                        + show.flow(here1.actual());
+        out.text(
+                Math.abs(mass) < 0.015
+                        ? moves + ": this site is as good as at sea level, and so is the air."
+                        : moves
+                                + ", "
+                                + percentMore(volume)
+                                + " in volume but "
+                                + percentMore(mass)
+                                + " in mass, and it is mass that carries heat.");
+    }
+
+    private static double ratioOf(double here, double there) {
+        return here / there - 1;
+    }
+
+    private static String percentMore(double share) {
+        long percent = Math.round(100 * share);
+        return percent == 0
+                ? "the same"
+                : Math.abs(percent) + " % " + (percent < 0 ? "less" : "more");
     }
 
     private void loads() {
@@ -473,6 +496,14 @@ final class ReviewDocument {
         return Show.in(
                 r.actual(),
                 job.inchPoundFirst() ? Units.CUBIC_FOOT_PER_MINUTE : Units.LITRE_PER_SECOND);
+    }
+
+    private static String ice(Comparison.Row r) {
+        double left = Show.in(r.airflowLeft(), Units.PERCENT);
+        if (!r.ices()) {
+            return "no";
+        }
+        return left < 100 * CoilIcing.CHOKED ? Show.number(left, 0) + " % air left" : "thaws";
     }
 
     private static String ice(UnitState u) {
@@ -703,6 +734,7 @@ final class ReviewDocument {
                         "setpoint missed by",
                         "degree hours above",
                         "coldest coil surface",
+                        "airflow left under ice",
                         "electricity",
                         "cost of the day");
         for (Quantity<Temperature> setpoint :
@@ -721,7 +753,23 @@ final class ReviewDocument {
                                         ? "held"
                                         : show.difference(d.miss()),
                                 show.degreeHours(d.degreeHoursAboveSetpoint()),
-                                d.ran() ? show.temperature(d.minimumCoilTemperature()) : "-",
+                                d.ran()
+                                        ? show.temperature(
+                                                d.icing()
+                                                        .map(CoilIcing::clearCoil)
+                                                        .orElse(d)
+                                                        .minimumCoilTemperature())
+                                        : "-",
+                                d.icing()
+                                        .map(
+                                                i ->
+                                                        Show.number(
+                                                                        Show.in(
+                                                                                i.leastAirflow(),
+                                                                                Units.PERCENT),
+                                                                        0)
+                                                                + " %")
+                                        .orElse("no ice"),
                                 show.energy(d.electricity()),
                                 show.money(d.cost(), d.currency())));
             }
@@ -746,6 +794,7 @@ final class ReviewDocument {
                             Show.number(run.starts(), 0),
                             show.span(run.longestRun()),
                             show.degreeHours(run.degreeHoursAboveSetpoint()),
+                            Integer.toString(run.hoursIced()),
                             show.energyWhole(run.electricity()),
                             show.money(run.cost(), run.currency())));
         }
@@ -759,6 +808,7 @@ final class ReviewDocument {
                                 "starts",
                                 "longest run",
                                 "degree hours above",
+                                "hours choked by ice",
                                 "electricity",
                                 "cost"),
                         names,
@@ -823,7 +873,7 @@ final class ReviewDocument {
                             show.perTon(r.standardAirflowPerTon()),
                             show.heat(r.capacity()),
                             show.temperature(r.minimumCoilTemperature()),
-                            r.ices() ? "yes" : "no",
+                            ice(r),
                             Integer.toString(r.starts()),
                             Show.in(r.miss(), Units.KELVIN_DIFFERENCE) < HELD
                                     ? "held"
@@ -887,7 +937,9 @@ final class ReviewDocument {
                                 "Airflow: the blower's own table against the whole duct network, friction by"
                                         + " Colebrook-White, at the density of the air on site.",
                                 "Coil: one balance of coil, compressor and condenser at the mass of air that really"
-                                        + " passes; ice is a computed coil temperature.",
+                                        + " passes. Below freezing its water stays on it as ice, which narrows the air"
+                                        + " passages until the coil rests and thaws; how fast rests on an assumed density"
+                                        + " of the ice, so take the hour as rough.",
                                 "Running: the house with its thermal mass, open inside doors and thermostat, every start and stop timed,"
                                         + " the day repeated until it repeats itself.",
                                 "A computed review does not replace measuring: check external static pressure, airflow and"

@@ -95,7 +95,8 @@ final class DecayTable {
             double[] r = rate;
             for (int k = from; k < known; k++) {
                 double y = r[k] * x;
-                double series = 1 - y * (1 - y * (1 / 2.0 - y * (1 / 6.0 - y * (1 / 24.0 - y / 120))));
+                double series =
+                        1 - y * (1 - y * (1 / 2.0 - y * (1 / 6.0 - y * (1 / 24.0 - y / 120))));
                 out[k] = a[k] * b[k] * (c[k] * series);
             }
         }

@@ -14,9 +14,8 @@ import dev.thinair.units.Range;
  * interval) and refined by Halley steps inside a bracket.
  *
  * <p><b>Accuracy.</b> Switch times are those of the model to about 1e-7 s. A touch of the band that
- * lasts less than 2<sup>-18</sup> of an interval (14 ms of an hour) may pass unseen. If a
- * mode decays at the rate of the start-up within 1e-5, that time constant is moved by 2e-5 of
- * itself.
+ * lasts less than 2<sup>-18</sup> of an interval (14 ms of an hour) may pass unseen. If a mode
+ * decays at the rate of the start-up within 1e-5, that time constant is moved by 2e-5 of itself.
  *
  * <p><b>Capacity rule.</b> The unit's state is looked up when it starts, changes stage, at every
  * mark, and at least every {@link CycleControl#refreshSeconds()} while it runs, and held in
@@ -1375,9 +1374,7 @@ public final class ThermostatEngine {
         double half = 0.5 * length;
         for (int k = 0; k < n; k++) {
             part[k] =
-                    length * (a[k] + b[k] * half)
-                            + p[k] * lag
-                            + d[k] * (1 - e[k]) * inverseRate[k];
+                    length * (a[k] + b[k] * half) + p[k] * lag + d[k] * (1 - e[k]) * inverseRate[k];
         }
         return dot(returned, part) / length;
     }
@@ -1389,9 +1386,7 @@ public final class ThermostatEngine {
         decays(length, n);
         for (int k = 0; k < n; k++) {
             part[k] =
-                    length * (a[k] + b[k] * half)
-                            + p[k] * lag
-                            + d[k] * (1 - e[k]) * inverseRate[k];
+                    length * (a[k] + b[k] * half) + p[k] * lag + d[k] * (1 - e[k]) * inverseRate[k];
             z[k] = a[k] + b[k] * length + p[k] * em + d[k] * e[k];
         }
         for (int k = 0; k < n; k++) {

@@ -22,15 +22,20 @@ public final class Friction {
     /** 2 / ln 10: turns natural logarithms into the -2 log10 of Colebrook-White. */
     private static final double K = 0.868588963806503655;
 
-    private static final double LN_2 = 0.693147180559945309;
+    /** A binary logarithm is about the bits of its argument, divided by this, less the bias. */
+    private static final double PER_BIT = 1.0 / (1L << 52);
 
-    /**
-     * -K ln x is about LINE_AT_ONE - LINE_SLOPE * (bits of x): the exponent and, linear, the
-     * mantissa.
-     */
-    private static final double LINE_SLOPE = K * LN_2 / (1L << 52);
+    private static final int BIAS = 1023;
 
-    private static final double LINE_AT_ONE = K * LN_2 * (1023 - 0.043);
+    /** Line through 1/sqrt(f) of smooth ducts over the binary logarithm of the Reynolds number. */
+    private static final double SMOOTH_SLOPE = 0.5606 * PER_BIT;
+
+    private static final double SMOOTH_AT = -1.0615 - 0.5606 * BIAS;
+
+    /** The same for -K ln s over the binary logarithm of s: K ln 2 = 2 log10 2, and an offset. */
+    private static final double LOG_SLOPE = 0.602059991327962390 * PER_BIT;
+
+    private static final double LOG_AT = 0.602059991327962390 * (BIAS + 0.125);
 
     private static final double LN_LAMINAR_LIMIT = Math.log(LAMINAR_LIMIT);
     private static final double TRANSITION_WIDTH = Math.log(TURBULENT_LIMIT / LAMINAR_LIMIT);
@@ -330,43 +335,34 @@ public final class Friction {
     /**
      * 1/sqrt(f) of Colebrook-White, arguments not checked.
      *
-     * <p>With s = a + b x the equation is F(x) = x + K ln s = 0, and every derivative of F is
-     * rational in s, so that only the logarithms cost. A straight line through the exponent bits
-     * starts x within 0.7; a Halley step with a cheap logarithm (1.2e-5) brings it within 1e-4; a
-     * second one with the exact logarithm, whose error is below 0.003 of the cube of that, ends at
-     * rounding error. Both are multiplied through by s, to leave one division each.
+     * <p>With s = a + b x the equation is {@code F(x) = x + K ln s = 0}. Two straight lines through
+     * the bits of floating-point numbers (their exponent, and linear their mantissa) stand in for
+     * logarithms and start x within 0.13. From there the equation is one in d, {@code F + d + K
+     * ln(1 + c d) = 0} with c = b/s, which with {@code v = -c F/(1 + K c)} and {@code g = K c/(1 +
+     * K c)} reads {@code u = v + g (u - ln(1 + u))} for u = c d; Lagrange's inversion gives u as a
+     * power series in v whose coefficients are polynomials in g. Since |v| stays below 0.006 and g
+     * below 0.16, six terms end below 1e-17, and one exact logarithm is all that is needed. The
+     * last two coefficients are fitted over that range of g. Sums go in pairs, because a long chain
+     * of operations costs more than the operations do.
      */
     static double inverseRoot(double re, double relative) {
         double a = relative * (1 / 3.7);
         double b = 2.51 / re;
         double p = K * b;
-        double half = 0.5 * p * b;
-        // Any x between 3 and 13 will do for the 6.5: it stands inside a logarithm.
-        long bits = Double.doubleToRawLongBits(a + 6.5 * b);
-        double x = LINE_AT_ONE - LINE_SLOPE * bits;
+        double x = SMOOTH_AT + SMOOTH_SLOPE * Double.doubleToRawLongBits(re);
+        x = LOG_AT - LOG_SLOPE * Double.doubleToRawLongBits(a + b * x);
         double s = a + b * x;
-        double f = x + K * roughLog(s);
-        double t = s + p;
-        x -= f * s * t / (t * t + half * f);
-        s = a + b * x;
-        f = x + K * Math.log(s);
-        t = s + p;
-        return x - f * s * t / (t * t + half * f);
-    }
-
-    /**
-     * ln x to 1.2e-5: exponent bits, and a quintic fitted at Chebyshev points for the mantissa,
-     * summed in pairs because a long chain of operations would cost more than the operations do.
-     */
-    private static double roughLog(double x) {
-        long bits = Double.doubleToRawLongBits(x);
-        int exponent = (int) (bits >>> 52) - 1023;
-        double m =
-                Double.longBitsToDouble((bits & 0x000f_ffff_ffff_ffffL) | 0x3ff0_0000_0000_0000L);
-        double m2 = m * m;
-        return (exponent * LN_2 - 1.9324431902013348 + 3.498906747698812 * m)
-                + (-2.418999477900546 + 1.1017396261326036 * m) * m2
-                + (-0.27900102387540926 + 0.029808765243435193 * m) * (m2 * m2);
+        double r = 1 / (s + p);
+        double g = p * r;
+        double c2 = 0.5 * g;
+        double c3 = g * (0.5 * g - 1.0 / 3);
+        double c4 = g * (0.25 + g * (0.625 * g - 5.0 / 6));
+        double c5 = g * (-0.19937735 + g * (1.05976912 - 1.48989388 * g));
+        double f = x + K * Math.log(s);
+        double v = -f * (b * r);
+        double v2 = v * v;
+        double series = (1 + c2 * v) + v2 * ((c3 + c4 * v) + v2 * (c5 + 0.0573 * (g * v)));
+        return x - f * (s * r) * series;
     }
 
     private static double power16(double x) {

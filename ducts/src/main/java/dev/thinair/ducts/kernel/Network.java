@@ -381,13 +381,14 @@ public final class Network {
                     // the pressures cannot say it better: continuity will, in the end
                     continue;
                 }
-                double c = d / (Math.abs(w.flow[i] + w.step[i]) + scale);
+                double by = Math.abs(w.flow[i] + w.step[i]) + scale;
                 // a steep curve can still be off in pressure when its flow stands
                 if (w.conductance[i] > 0) {
-                    c = Math.max(c, 0.1 * d / (w.conductance[i] * w.highest));
+                    by = Math.min(by, 10 * w.conductance[i] * w.highest);
                 }
-                if (!(c <= change)) {
-                    change = c;
+                // only the few that lead are divided
+                if (!(d <= change * by)) {
+                    change = d / by;
                     worst = i;
                 }
             }
@@ -568,11 +569,13 @@ public final class Network {
                     if (re >= Friction.TURBULENT_LIMIT) {
                         double rel = w.e[i];
                         double x = Friction.inverseRoot(re, rel);
-                        double f = w.b[i] / (x * x);
+                        // f and its slope share one division: x^2 times Re (s + K b)
                         double kb = 0.868588963806503655 * 2.51;
-                        double turn = 2 * kb / (re * (rel * (1 / 3.7)) + 2.51 * x + kb);
+                        double z = re * (rel * (1 / 3.7)) + 2.51 * x + kb;
+                        double part = w.b[i] / (x * x * z);
+                        double f = part * z;
                         h = (f + w.c[i]) * q * q;
-                        slope = ((2 - turn) * f + 2 * w.c[i]) * q;
+                        slope = 2 * (f + w.c[i] - kb * part) * q;
                     } else if (re <= Friction.LAMINAR_LIMIT) {
                         double lin = 64 * w.b[i] / w.a[i];
                         h = (lin + w.c[i] * q) * q;
@@ -695,8 +698,8 @@ public final class Network {
             for (int s = lo; s < hi; s++) {
                 d += mesh[s];
             }
-            pivot[k] = d;
             double inverse = 1 / d;
+            pivot[k] = inverse;
             for (int s = lo; s < hi; s++) {
                 double l = mesh[s] * inverse;
                 int j = row[s];
@@ -713,7 +716,7 @@ public final class Network {
             for (int s = start[k]; s < start[k + 1]; s++) {
                 sum += mesh[s] * p[row[s]];
             }
-            p[k] = sum / pivot[k];
+            p[k] = sum * pivot[k];
         }
     }
 

@@ -23,8 +23,8 @@ import org.openjdk.jmh.annotations.State;
  * A year of a 60-state house with a thermostat: exact events against stepping by the minute.
  *
  * <p>All three include the eigen decomposition or the matrix exponential, use the same weather and
- * the same unit, whose capacity follows outdoor and return air. The engine keeps the water balance and
- * the hourly records besides, the peers only starts and hours of running.
+ * the same unit, whose capacity follows outdoor and return air. The engine keeps the water balance
+ * and the hourly records besides, the peers only starts and hours of running.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -120,11 +120,9 @@ public class CyclingBenchmark {
     static void unit(
             double stage, double to, double wo, double returned, double w, double[] result) {
         result[UnitResponse.SENSIBLE] =
-                stage
-                        * (9500 * (1 - 0.012 * (to - 308)) + 350 * (returned - 297));
+                stage * (9500 * (1 - 0.012 * (to - 308)) + 350 * (returned - 297));
         result[UnitResponse.MOISTURE] = Math.max(0, stage * 0.22 * (w - 0.0075));
-        result[UnitResponse.MOISTURE_SLOPE] =
-                result[UnitResponse.MOISTURE] > 0 ? stage * 0.22 : 0;
+        result[UnitResponse.MOISTURE_SLOPE] = result[UnitResponse.MOISTURE] > 0 ? stage * 0.22 : 0;
         result[UnitResponse.POWER] = stage * 2600;
         result[UnitResponse.COIL] = 283;
         result[UnitResponse.SUCTION] = 278;
@@ -257,10 +255,7 @@ public class CyclingBenchmark {
                         double lag =
                                 age > 20 * TAU
                                         ? 0
-                                        : TAU
-                                                / dt
-                                                * Math.exp(-age / TAU)
-                                                * -Math.expm1(-dt / TAU);
+                                        : TAU / dt * Math.exp(-age / TAU) * -Math.expm1(-dt / TAU);
                         q = result[UnitResponse.SENSIBLE] * (1 - lag);
                         age += dt;
                         running += dt;

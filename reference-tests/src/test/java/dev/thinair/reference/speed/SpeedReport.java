@@ -30,7 +30,8 @@ public final class SpeedReport {
      *
      * @param what in words
      * @param benchmark measured
-     * @param peer what it is measured against
+     * @param peer what it is measured against; empty if the time itself is bounded, in the unit of
+     *     the benchmark
      * @param atMost largest ratio benchmark / peer that meets the aim
      */
     record Aim(String what, String benchmark, String peer, double atMost) {}
@@ -64,6 +65,31 @@ public final class SpeedReport {
                 "MoistAir.wetBulb",
                 "MoistAir.wetBulbByBracketingNthOrder",
                 1 / 6.0);
+        aim("Colebrook-White / two logs", "Duct.colebrookWhite", "Duct.floorTwoLogs", 3);
+        aim(
+                "Colebrook-White / Brent on the same equation",
+                "Duct.colebrookWhite",
+                "Duct.colebrookByBrent",
+                1 / 6.0);
+        aim(
+                "Colebrook-White / bracketing n-th order on the same equation",
+                "Duct.colebrookWhite",
+                "Duct.colebrookByBracketingNthOrder",
+                1 / 6.0);
+        aim("network of 40 branches, cold, ns", "Duct.networkCold[40]", "", 30_000);
+        aim("network of 40 branches, warm, ns", "Duct.networkWarm[40]", "", 12_000);
+        aim(
+                "network of 40 nodes, cold / the same by dense LU",
+                "Duct.networkCold[64]",
+                "Duct.networkByDenseLu[64]",
+                1 / 7.0);
+        aim("tree of 160 branches / of 40, cold", "Duct.growth[160]", "Duct.growth[40]", 5);
+        aim(
+                "tree of 640 branches / of 160, cold (6 Newton steps against 5)",
+                "Duct.growth[640]",
+                "Duct.growth[160]",
+                6);
+        aim("retrofit search over 2,000 systems, ms", "Duct.retrofitSearch", "", 300);
     }
 
     private SpeedReport() {}
@@ -122,7 +148,7 @@ public final class SpeedReport {
                 .append("| aim | ratio | at most | met |\n|---|---|---|---|\n");
         for (Aim aim : AIMS) {
             Double measured = time.get(aim.benchmark());
-            Double peer = time.get(aim.peer());
+            Double peer = aim.peer().isEmpty() ? Double.valueOf(1) : time.get(aim.peer());
             if (measured != null && peer != null) {
                 double ratio = measured / peer;
                 text.append(

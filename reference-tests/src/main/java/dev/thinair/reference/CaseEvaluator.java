@@ -2,6 +2,7 @@ package dev.thinair.reference;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -206,9 +207,12 @@ public final class CaseEvaluator {
 
     private String nearest(CheckCase checked) {
         String asked = normal(checked.quantity());
+        // Distances first: a comparator would compute each of them many times over.
+        Map<String, Integer> distances = new HashMap<>();
+        rules.keySet().forEach(name -> distances.put(name, distance(asked, name)));
         List<String> names = new ArrayList<>(rules.keySet());
         names.sort(
-                Comparator.<String>comparingInt(name -> distance(asked, name))
+                Comparator.<String, Integer>comparing(distances::get)
                         .thenComparing(Comparator.naturalOrder()));
         return String.join("; ", names.subList(0, Math.min(3, names.size())));
     }

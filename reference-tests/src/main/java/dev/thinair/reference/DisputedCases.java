@@ -25,7 +25,7 @@ public final class DisputedCases {
      * The evidence against a case, or null. Only the very row that ships is disputed: another row
      * under its name is judged like any other.
      */
-    static String reason(CheckCase checked) {
+    public static String reason(CheckCase checked) {
         String reason = Shipped.REASONS.get(checked.id());
         return reason != null && checked.equals(Shipped.CASES.get(checked.id())) ? reason : null;
     }

@@ -59,8 +59,7 @@ public record Validation(List<Entry> entries) {
     }
 
     /** The same with the evidence against a case from elsewhere; null where there is none. */
-    static Validation of(
-            Map<String, List<CheckCase>> files, Function<CheckCase, String> disputes) {
+    static Validation of(Map<String, List<CheckCase>> files, Function<CheckCase, String> disputes) {
         CaseEvaluator evaluator = CaseEvaluator.standard();
         Publications publications = Publications.shipped();
         List<Entry> entries = new ArrayList<>();

@@ -19,10 +19,10 @@ import org.apache.commons.math3.analysis.interpolation.LinearInterpolator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.apache.commons.math3.complex.Complex;
 import org.apache.commons.math3.linear.Array2DRowFieldMatrix;
+import org.apache.commons.math3.linear.ArrayFieldVector;
+import org.apache.commons.math3.linear.FieldLUDecomposition;
 import org.apache.commons.math3.linear.FieldMatrix;
 import org.apache.commons.math3.linear.FieldVector;
-import org.apache.commons.math3.linear.FieldLUDecomposition;
-import org.apache.commons.math3.linear.ArrayFieldVector;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.junit.jupiter.api.Test;
@@ -226,8 +226,7 @@ class IndependentHouseTest {
             for (double amplitude : new double[] {0.5, 4, 9}) {
                 double base = 291.5;
                 double m = mean;
-                UnivariateFunction above =
-                        h -> m + amplitude * Math.cos(2 * Math.PI * h) - base;
+                UnivariateFunction above = h -> m + amplitude * Math.cos(2 * Math.PI * h) - base;
                 double expected;
                 if (m - amplitude >= base || m + amplitude <= base) {
                     expected = Math.max(0, m - base);
@@ -247,8 +246,7 @@ class IndependentHouseTest {
         for (double tau : new double[] {5, 60, 300, 3600}) {
             for (double on : new double[] {60, 400, 5000}) {
                 double mean = integral(s -> 1 - Math.exp(-s / tau), 0, on) / on;
-                assertThat(PartLoad.startUpCapacityRatio(tau, on))
-                        .isCloseTo(mean, within(1e-12));
+                assertThat(PartLoad.startUpCapacityRatio(tau, on)).isCloseTo(mean, within(1e-12));
             }
         }
     }
@@ -289,8 +287,7 @@ class IndependentHouseTest {
         double load = (outdoor - setpoint) / resistance;
         double before = 1;
         for (double band : new double[] {1, 0.1, 0.01}) {
-            UnivariateFunction falling =
-                    t -> capacity / (unit - (outdoor - t) / resistance);
+            UnivariateFunction falling = t -> capacity / (unit - (outdoor - t) / resistance);
             UnivariateFunction rising = t -> capacity / ((outdoor - t) / resistance);
             double on = integral(falling, setpoint - band / 2, setpoint + band / 2);
             double off = integral(rising, setpoint - band / 2, setpoint + band / 2);
@@ -328,8 +325,19 @@ class IndependentHouseTest {
         double[] hours = {420, 510, 380, 240, 110, 35};
         double[] out = new double[BinMethod.RESULTS];
         BinMethod.cooling(
-                260, 297.15, 700, 308.15, 9_000, 3_100, 300.93, 9_800, 2_700, 0.2, temperatures,
-                hours, out);
+                260,
+                297.15,
+                700,
+                308.15,
+                9_000,
+                3_100,
+                300.93,
+                9_800,
+                2_700,
+                0.2,
+                temperatures,
+                hours,
+                out);
         double[] points = {300.93, 308.15};
         double[] power = {2_700, 3_100};
         double delivered = 0;
@@ -396,9 +404,7 @@ class IndependentHouseTest {
         UnivariateFunction table = new LinearInterpolator().interpolate(angles, values);
         double sum = 0;
         for (int i = 1; i < angles.length; i++) {
-            sum +=
-                    integral(
-                            a -> table.value(a) * Math.sin(2 * a), angles[i - 1], angles[i]);
+            sum += integral(a -> table.value(a) * Math.sin(2 * a), angles[i - 1], angles[i]);
         }
         assertThat(GlazingOptics.hemispherical(angles, values)).isCloseTo(sum, within(1e-12));
     }

@@ -47,7 +47,8 @@ public final class ThermostatEngine {
     private static final double UNSEEN = 1e-13; // share of the largest, of a mode at the thermostat
     private static final double RETURN_MISS = 0.02; // K, from which a look-up is put right
     private static final double OUTDOOR_MISS = 0.1; // K
-    private static final double PEAK_MISS = 1e-7; // K
+    private static final double PEAK_MISS = 1e-6; // K
+    private static final double ROOT_MISS = 1e-9; // s
     private static final int STAGE_OFF = 0;
     private static final int STAGE_LOW = 1;
     private static final int STAGE_HIGH = 2;
@@ -71,7 +72,6 @@ public final class ThermostatEngine {
     // State carried through a run.
     private final double[] z;
     private int stage;
-    private boolean above;
     private boolean pressed; // second stage called by time: it stays until the unit stops
     private double lowAge;
     private double deficit;
@@ -82,8 +82,9 @@ public final class ThermostatEngine {
     private double offAge;
     private double onAge;
     private double lastRun;
-    private double runShape; // mean of the last run, as its place between off (0) and on (1)
-    private double runIntegral;
+    private double lastOff; // off time before the last start, for the first guess of the next
+    private double lastOver; // time above the band after the last start, a first guess as well
+    private double lastFall; // of the return air, from the start of the last run to its mean
     private double lockLeft;
     private double refreshAge;
 
@@ -122,6 +123,9 @@ public final class ThermostatEngine {
     private final double[] zIntegral;
     private final double[] dayIntegral;
     private double sensorIntegral;
+    private double aboveOnStretch;
+    private double highestOnStretch;
+    private double lastCrossing;
 
     // Decay tables for the interval and the start-up in use.
     private DecayTable table;
@@ -133,6 +137,8 @@ public final class ThermostatEngine {
     private double controlReachStart;
 
     // Sums at the left and right end of a search interval.
+    private double leftTime;
+    private boolean leftCurved;
     private double leftValue;
     private double leftSlope;
     private double leftPos;
@@ -258,7 +264,11 @@ public final class ThermostatEngine {
 
     /** Decays over a time of at most the interval, of the first so many modes, into {@link #e}. */
     private void decays(double time, int count) {
-        if (time != eTime) {
+        if (time == 0) {
+            java.util.Arrays.fill(e, 0, count, 1);
+            eTime = 0;
+            eCount = count;
+        } else if (time != eTime) {
             table.at(time, 0, count, e);
             eTime = time;
             eCount = count;
@@ -523,7 +533,6 @@ public final class ThermostatEngine {
             z[k] = scratch[order[k]];
         }
         stage = STAGE_OFF;
-        above = false;
         pressed = false;
         lowAge = 0;
         deficit = 0;
@@ -534,8 +543,9 @@ public final class ThermostatEngine {
         offAge = 0;
         onAge = 0;
         lastRun = 600;
-        runShape = 0.5;
-        runIntegral = 0;
+        lastOff = Double.POSITIVE_INFINITY;
+        lastFall = Double.NaN;
+        lastOver = Double.POSITIVE_INFINITY;
         java.util.Arrays.fill(now, 0);
         lockLeft = 0;
         refreshAge = 0;
@@ -684,17 +694,16 @@ public final class ThermostatEngine {
                                     ? STAGE_MODULATING
                                     : staging == CycleControl.Staging.TWO ? STAGE_LOW : STAGE_HIGH;
                     onAge = 0;
+                    lastOff = offAge > 0 ? offAge : Double.POSITIVE_INFINITY;
                     lowAge = 0;
-                    runIntegral = 0;
                     record.starts[i]++;
                     record.event(begin + s, true);
                     lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN, 0);
                     deficit = startUpRate > 0 ? now[UnitResponse.SENSIBLE] : 0;
-                    above = slope(s) >= 0 || temperature > on;
                     lookUp = false;
                 }
             } else if (temperature <= off) {
-                stop(control, record, begin + s, off);
+                stop(control, record, begin + s);
                 lookUp = false;
             } else if (stage == STAGE_LOW
                     && (temperature >= second || lowAge >= control.secondStageSeconds())) {
@@ -718,7 +727,6 @@ public final class ThermostatEngine {
                 if (startUpRate > 0) {
                     deficit += Math.max(0, now[UnitResponse.SENSIBLE] - was);
                 }
-                above = !inBand;
                 lookUp = false;
             } else if (stage == STAGE_HIGH
                     && staging == CycleControl.Staging.TWO
@@ -729,12 +737,10 @@ public final class ThermostatEngine {
                 lowAge = 0;
                 lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN, 0);
                 deficit = was > 0 ? deficit * Math.min(1, now[UnitResponse.SENSIBLE] / was) : 0;
-                above = slope(s) > 0;
                 lookUp = false;
             }
             if (lookUp || (stage != STAGE_OFF && refreshAge >= control.refreshSeconds())) {
                 lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN, 0);
-                above = temperature > on || (above && temperature >= on);
                 lookUp = false;
             }
             double left = interval - s;
@@ -748,12 +754,11 @@ public final class ThermostatEngine {
                 cap = lockLeft > 0 ? Math.min(left, lockLeft) : left;
             } else {
                 cap = Math.min(left, Math.max(control.refreshSeconds() - refreshAge, 1e-3));
-                lo = above ? on : off;
-                hi = above ? Double.POSITIVE_INFINITY : on;
+                // The high stage of two gives way at the upper edge, unless it was called by time.
+                boolean second0 = stage == STAGE_HIGH && staging == CycleControl.Staging.TWO;
+                lo = second0 && !pressed ? on : off;
+                hi = stage == STAGE_LOW ? second : Double.POSITIVE_INFINITY;
                 if (stage == STAGE_LOW) {
-                    if (above) {
-                        hi = second;
-                    }
                     cap = Math.min(cap, Math.max(control.secondStageSeconds() - lowAge, 1e-3));
                 }
                 if (stage == STAGE_MODULATING) {
@@ -765,23 +770,23 @@ public final class ThermostatEngine {
                 modulate(s, cap, set);
             }
             double tried = lookedUpReturn;
-            // Only what was looked up just now is put right, once: a capacity that changed at each
-            // crossing of an edge could hold the house there for ever.
+            // Only what was looked up just now is put right, and only once.
             boolean mayCorrect = fresh && stage != STAGE_OFF && stage != STAGE_MODULATING;
             double length;
             boolean exit;
             double zero = deficit;
             double capacityWas = now[UnitResponse.SENSIBLE];
             prepareStretch(s);
-            double found = firstExit(cap, lo, hi);
+            double guess = stage == STAGE_OFF ? lastOff - offAge : lastRun - onAge;
+            double found = firstExit(cap, lo, hi, on, guess);
             exit = found <= cap;
             length = exit ? found : cap;
-            boolean high0 = exitHigh;
-            // A crossing of the upper edge is not the end of the run that the look-up was for.
-            boolean passing = exit && (high0 ? hi : lo) == on;
-            if (mayCorrect && (!passing || length == 0)) {
+            if (mayCorrect) {
                 fresh = false;
                 double mean = length > 0 ? meanReturn(length) : tried;
+                if (onAge == 0 && exit) {
+                    lastFall = mean - dot(returned, z);
+                }
                 double outdoorSlope =
                         (drive.outdoorDryBulb[j] - drive.outdoorDryBulb[i]) / interval;
                 double outdoorMiss =
@@ -794,21 +799,23 @@ public final class ThermostatEngine {
                         deficit = now[UnitResponse.SENSIBLE];
                     }
                     prepareStretch(s);
-                    found = firstExit(cap, lo, hi);
+                    found = firstExit(cap, lo, hi, on, length);
                     exit = found <= cap;
                     length = exit ? found : cap;
-                    high0 = exitHigh;
                 }
             }
             if (traceNext < traceSlots.length && traceSlots[traceNext] < begin + s + length) {
                 trace(record, drive, begin, s, length);
             }
-            if (above && stage != STAGE_OFF) {
-                double peak = peak(length, record.maximumTemperature[i]);
-                record.maximumTemperature[i] = Math.max(record.maximumTemperature[i], peak);
+            boolean high0 = exitHigh;
+            record.above[i] += aboveOnStretch;
+            record.maximumTemperature[i] =
+                    Math.max(record.maximumTemperature[i], highestOnStretch);
+            if (onAge == 0 && stage != STAGE_OFF && lastCrossing > 0) {
+                lastOver = lastCrossing;
             }
             advance(length);
-            account(drive, control, unit, record, i, j, s, length, on);
+            account(drive, control, unit, record, i, j, s, length);
             s = exit || length < left ? s + length : interval;
             temperature = dot(sensor, z);
             if (exit) {
@@ -827,18 +834,6 @@ public final class ThermostatEngine {
                                     + " K");
                 }
                 temperature = edge;
-                if (stage != STAGE_OFF && edge == on) {
-                    // Only a crossing of the upper edge: the unit goes on.
-                    above = high0;
-                    if (stage == STAGE_HIGH
-                            && staging == CycleControl.Staging.TWO
-                            && !pressed
-                            && !high0) {
-                        temperature = on;
-                    } else {
-                        temperature = high0 ? Math.nextUp(on) : Math.nextDown(on);
-                    }
-                }
             }
             record.maximumTemperature[i] = Math.max(record.maximumTemperature[i], temperature);
             record.minimumTemperature[i] = Math.min(record.minimumTemperature[i], temperature);
@@ -855,18 +850,13 @@ public final class ThermostatEngine {
         record.endHumidityRatio[i] = humidityRatio;
     }
 
-    private void stop(CycleControl control, RunRecord record, double time, double off) {
+    private void stop(CycleControl control, RunRecord record, double time) {
         stage = STAGE_OFF;
-        above = false;
         pressed = false;
         deficit = 0;
         record.event(time, false);
         record.run(onAge);
         lastRun = onAge;
-        if (onAge > 0) {
-            double place = (runIntegral / onAge - off) / control.differential();
-            runShape = Math.max(0, Math.min(1.5, place));
-        }
         lockLeft = control.minimumOffSeconds();
         offAge = 0;
         offWater = coilWater;
@@ -920,7 +910,8 @@ public final class ThermostatEngine {
             if (stage == STAGE_MODULATING) {
                 returnAir += temperature <= top + 1e-9 ? set - temperature : 0;
             } else if (onAge == 0 && temperature <= top + 1e-9) {
-                returnAir += bottom + runShape * (top - bottom) - temperature;
+                returnAir +=
+                        lastFall == lastFall ? lastFall : 0.5 * (bottom + top) - temperature;
             } else if (temperature <= top + 0.25 * (top - bottom)) {
                 returnAir += 0.5 * (bottom - temperature);
             }
@@ -1106,6 +1097,7 @@ public final class ThermostatEngine {
 
     /** Sums of the second derivative's terms at the time of the last evaluation. */
     private void evaluateCurvature(double t) {
+        decays(t, seen);
         double s2 = 0;
         double a2 = 0;
         for (int k = 0; k < seen; k++) {
@@ -1147,32 +1139,86 @@ public final class ThermostatEngine {
         curvature = f2;
     }
 
-    private void takeLeft() {
+    private void takeLeft(double t) {
+        leftTime = t;
+        leftCurved = false;
         leftValue = value;
         leftSlope = lineSlope - sum1;
         leftPos = 0.5 * (abs0 + sum0);
         leftNeg = 0.5 * (sum0 - abs0);
         leftSlopePos = 0.5 * (abs1 - sum1);
         leftSlopeNeg = -0.5 * (abs1 + sum1);
-        leftCurvePos = 0.5 * (abs2 + sum2);
-        leftCurveNeg = 0.5 * (sum2 - abs2);
+    }
+
+    /** The left end's curvature, which is not always asked for. */
+    private void takeLeftCurvature() {
+        if (!leftCurved) {
+            evaluateCurvature(leftTime);
+            leftCurvePos = 0.5 * (abs2 + sum2);
+            leftCurveNeg = 0.5 * (sum2 - abs2);
+            leftCurved = true;
+        }
     }
 
     /**
      * First time in (0, length] at which the thermostat leaves [lo, hi]; more than length if it
-     * stays. Sets {@link #exitHigh}. The stretch starts inside or on an edge.
+     * stays. Sets {@link #exitHigh}, and what lies above an edge between the two. The stretch
+     * starts inside or on an edge. The guess only says where to look first.
      */
-    private double firstExit(double length, double lo, double hi) {
+    private double firstExit(double length, double lo, double hi, double edge, double guess) {
         exitHigh = false;
+        aboveOnStretch = 0;
+        highestOnStretch = Double.NEGATIVE_INFINITY;
+        lastCrossing = 0;
+        double at = 0;
+        evaluate(0);
+        double slopeHere = lineSlope - sum1;
+        boolean over = hi > edge && (value > edge || (value > edge - 1e-9 && slopeHere > 0));
+        for (int piece = 0; ; piece++) {
+            if (piece > 100_000) {
+                throw new ArithmeticException(
+                        "thermostat does not leave the edge at " + edge + " K within " + at + " s");
+            }
+            double low = over ? Math.max(lo, edge) : lo;
+            double high = over ? hi : Math.min(hi, edge);
+            double before = over ? integral(at) : 0;
+            double valueHere = value;
+            double expected = over && at == 0 ? lastOver : guess - at;
+            double to = exitFrom(at, length, expected, low, high);
+            boolean stays = to > length;
+            double end = stays ? length : to;
+            if (over) {
+                evaluate(end);
+                aboveOnStretch += integral(end) - before - edge * (end - at);
+                double slopeThere = lineSlope - sum1;
+                highestOnStretch =
+                        peak(at, valueHere, slopeHere, end, value, slopeThere, highestOnStretch);
+            }
+            double passed = exitHigh ? high : low;
+            if (stays || passed == (exitHigh ? hi : lo)) {
+                return to;
+            }
+            over = !over;
+            at = to;
+            lastCrossing = to;
+            evaluate(to);
+            slopeHere = lineSlope - sum1;
+        }
+    }
+
+    /**
+     * First exit after a time of the stretch at which the thermostat is inside or on an edge; {@link
+     * #evaluate} was last asked for that time.
+     */
+    private double exitFrom(double start, double length, double guess, double lo, double hi) {
         if (lo == Double.NEGATIVE_INFINITY && hi == Double.POSITIVE_INFINITY) {
             return Double.POSITIVE_INFINITY;
         }
         double shortest = tableInterval * RESOLUTION;
-        evaluate(0);
-        evaluateCurvature(0);
-        takeLeft();
-        double at = 0;
-        double width = length; // all at once first: most hours have no event
+        takeLeft(start);
+        double at = start;
+        // All at once if no event is expected: most hours have none.
+        double width = guess > 0 && 1.5 * guess < length - start ? 1.2 * guess : length - start;
         int guard = 0;
         while (at < length) {
             if (++guard > 2_000_000) {
@@ -1193,15 +1239,14 @@ public final class ThermostatEngine {
             if (verdict == INSIDE) {
                 at = to;
                 if (at < length) {
-                    evaluateCurvature(to);
-                    takeLeft();
+                    takeLeft(to);
                     width *= 2;
                 }
             } else if (verdict == UNCLEAR) {
                 width *= 0.5;
             } else {
                 exitHigh = verdict == EXIT_HIGH;
-                return root(at, to, value, exitHigh ? hi : lo);
+                return root(at, to, exitHigh ? hi : lo);
             }
         }
         return Double.POSITIVE_INFINITY;
@@ -1212,33 +1257,87 @@ public final class ThermostatEngine {
     private static final int EXIT_HIGH = 2;
     private static final int EXIT_LOW = 3;
 
-    /** What the bounds up to a time say; the sums of that end are in the fields. */
+    /**
+     * What bounds up to a time say; the sums of that end are in the fields. The temperature is a
+     * line plus a convex part (terms above 0, which fall) plus a concave one (terms below 0); the
+     * convex part lies between its end tangents and its chord, the concave one between its chord
+     * and its end tangents. The same holds for the slope, the other way round.
+     */
     private int verdict(double to, double width, double lo, double hi) {
         double right = value;
         double rightPos = 0.5 * (abs0 + sum0);
         double rightNeg = 0.5 * (sum0 - abs0);
+        double rightSlope = lineSlope - sum1;
+        double rightSlopePos = 0.5 * (abs1 - sum1);
+        double rightSlopeNeg = -0.5 * (abs1 + sum1);
         double lineLeft = leftValue - leftPos - leftNeg;
-        double lineRight = lineLeft + lineSlope * width;
-        double upper = Math.max(lineLeft, lineRight) + leftPos + rightNeg;
-        double lower = Math.min(lineLeft, lineRight) + rightPos + leftNeg;
-        if (upper < hi && lower > lo) {
+        double concaveMeet = meet(leftNeg, leftSlopePos, rightNeg, rightSlopePos, width);
+        double convexMeet = meet(leftPos, leftSlopeNeg, rightPos, rightSlopeNeg, width);
+        double upper =
+                lineLeft
+                        + lineSlope * concaveMeet
+                        + leftPos
+                        + (rightPos - leftPos) * concaveMeet / width
+                        + leftNeg
+                        + leftSlopePos * concaveMeet;
+        double lower =
+                lineLeft
+                        + lineSlope * convexMeet
+                        + leftNeg
+                        + (rightNeg - leftNeg) * convexMeet / width
+                        + leftPos
+                        + leftSlopeNeg * convexMeet;
+        boolean rightInside = right >= lo && right <= hi;
+        // What begins on an edge is not on the way out by that.
+        boolean above = Math.min(lower, right) >= Math.min(lo, leftValue);
+        boolean below = Math.max(upper, right) <= Math.max(hi, leftValue);
+        if (above && below && rightInside) {
             return INSIDE;
         }
-        boolean rightInside = right >= lo && right <= hi;
-        double slopeUpper = lineSlope + leftSlopePos - 0.5 * (abs1 + sum1);
-        double slopeLower = lineSlope + 0.5 * (abs1 - sum1) + leftSlopeNeg;
-        if (slopeLower >= 0 || slopeUpper <= 0) {
-            return rightInside ? INSIDE : right > hi ? EXIT_HIGH : EXIT_LOW;
+        int byEnd = rightInside ? INSIDE : right > hi ? EXIT_HIGH : EXIT_LOW;
+        if (lineSlope + rightSlopePos + leftSlopeNeg >= 0
+                || lineSlope + leftSlopePos + rightSlopeNeg <= 0) {
+            return byEnd;
         }
+        takeLeftCurvature();
         evaluateCurvature(to);
-        double curveUpper = leftCurvePos + 0.5 * (sum2 - abs2);
-        double curveLower = 0.5 * (abs2 + sum2) + leftCurveNeg;
+        double rightCurvePos = 0.5 * (abs2 + sum2);
+        double rightCurveNeg = 0.5 * (sum2 - abs2);
+        concaveMeet = meet(leftSlopeNeg, leftCurvePos, rightSlopeNeg, rightCurvePos, width);
+        convexMeet = meet(leftSlopePos, leftCurveNeg, rightSlopePos, rightCurveNeg, width);
+        double slopeUpper =
+                lineSlope
+                        + leftSlopePos
+                        + (rightSlopePos - leftSlopePos) * concaveMeet / width
+                        + leftSlopeNeg
+                        + leftCurvePos * concaveMeet;
+        double slopeLower =
+                lineSlope
+                        + leftSlopeNeg
+                        + (rightSlopeNeg - leftSlopeNeg) * convexMeet / width
+                        + leftSlopePos
+                        + leftCurveNeg * convexMeet;
+        if (Math.min(slopeLower, Math.min(leftSlope, rightSlope)) >= 0
+                || Math.max(slopeUpper, Math.max(leftSlope, rightSlope)) <= 0) {
+            return byEnd;
+        }
+        double curveUpper = leftCurvePos + rightCurveNeg;
+        double curveLower = rightCurvePos + leftCurveNeg;
+        if (right < lo
+                && below
+                && passesOnce(leftValue - lo, leftSlope, rightSlope, curveLower, width)) {
+            return EXIT_LOW;
+        }
+        if (right > hi
+                && above
+                && passesOnce(hi - leftValue, -leftSlope, -rightSlope, -curveUpper, width)) {
+            return EXIT_HIGH;
+        }
         if (curveUpper > 0 && curveLower < 0) {
             return UNCLEAR;
         }
         // Curvature of one sign: between its chord and the meeting point of its end tangents.
         double from = Math.max(lo, Math.min(hi, leftValue));
-        double rightSlope = lineSlope - sum1;
         double meet =
                 leftSlope == rightSlope
                         ? 0
@@ -1263,28 +1362,57 @@ public final class ThermostatEngine {
         return tip < hi ? INSIDE : UNCLEAR;
     }
 
-    /** Crossing of a level between two times with exactly one, by the left end's derivatives. */
-    private double root(double from, double to, double right, double levelWanted) {
-        double fLeft = leftValue - levelWanted;
+    /**
+     * Whether what begins at y above 0 and ends below it passes 0 only once, given its slopes at
+     * both ends and the least it can be curved: from where its parabola meets 0 on it must fall.
+     */
+    private static boolean passesOnce(
+            double y, double slope, double endSlope, double curvature, double width) {
+        if (!(curvature < 0)) {
+            return false;
+        }
+        double root = Math.sqrt(slope * slope - 2 * curvature * Math.max(0, y));
+        double safe = (-slope - root) / curvature;
+        return safe < width && endSlope - (width - safe) * curvature < 0;
+    }
+
+    /** Where the tangents at both ends of an interval meet, from its left end. */
+    private static double meet(double y0, double slope0, double y1, double slope1, double width) {
+        double x = (y1 - y0 - slope1 * width) / (slope0 - slope1);
+        return x > 0 ? Math.min(x, width) : 0;
+    }
+
+    /**
+     * Crossing of a level between two times with exactly one. The sums of both ends are in the
+     * fields.
+     */
+    private double root(double from, double to, double levelWanted) {
         double width = to - from;
+        double fLeft = leftValue - levelWanted;
+        double fRight = value - levelWanted;
         double lo = from;
         double hi = to;
-        boolean rising = right > levelWanted;
+        boolean rising = fRight > 0;
+        double rightSlope = lineSlope - sum1;
         double x;
-        double den = 2 * leftSlope * leftSlope - fLeft * (leftCurvePos + leftCurveNeg);
-        if (rising ? leftSlope <= 0 : leftSlope >= 0) {
+        if (rising ? leftSlope <= 0 || rightSlope <= 0 : leftSlope >= 0 || rightSlope >= 0) {
             // The stretch begins on the edge and turns back to it: the beginning is no crossing.
-            double rightSlope = lineSlope - sum1;
-            x = rightSlope != 0 ? to - (right - levelWanted) / rightSlope : 0.5 * (from + to);
+            x = rightSlope != 0 ? to - fRight / rightSlope : from;
         } else {
-            x = den != 0 ? from - 2 * fLeft * leftSlope / den : to;
+            // Time as a cubic of the temperature, by value and slope at both ends.
+            double rise = fRight - fLeft;
+            double u = -fLeft / rise;
+            double v = 1 - u;
+            x =
+                    from
+                            + u * u * (3 - 2 * u) * width
+                            + u * v * rise * (v / leftSlope - u / rightSlope);
+            if (!(x > from && x < to)) {
+                x = from + u * width;
+            }
         }
         if (!(x > from && x < to)) {
-            double fRight = right - levelWanted;
-            x = fRight != fLeft ? from + width * -fLeft / (fRight - fLeft) : 0.5 * (from + to);
-            if (!(x > from && x < to)) {
-                x = 0.5 * (from + to);
-            }
+            x = 0.5 * (from + to);
         }
         for (int iteration = 0; iteration < 100; iteration++) {
             derivatives(x);
@@ -1307,7 +1435,11 @@ public final class ThermostatEngine {
                 next = 0.5 * (lo + hi);
                 move = next - x;
             }
-            if (Math.abs(move) < 1e-6 || hi - lo < 1e-9) {
+            // The step after this one would move by about the cube of it.
+            double ratio = curvature / slope;
+            if (Math.abs(move) < 1e-6
+                    || Math.abs(move * move * move) * ratio * ratio < ROOT_MISS
+                    || hi - lo < 1e-9) {
                 return next;
             }
             x = next;
@@ -1317,38 +1449,45 @@ public final class ThermostatEngine {
     }
 
     /**
-     * Highest temperature on a stretch above the band, if it can be above what is known already.
+     * Highest temperature between two times with known values and slopes, if above what is known
+     * already and if the temperature is concave where it is highest.
      */
-    private double peak(double length, double known) {
-        derivatives(0);
-        double first = value;
-        double left = slope;
-        derivatives(length);
-        double last = value;
-        double right = slope;
-        double best = Math.max(first, last);
+    private double peak(
+            double from,
+            double first,
+            double left,
+            double to,
+            double last,
+            double right,
+            double known) {
+        double best = Math.max(known, Math.max(first, last));
         if (!(left > 0 && right < 0)) {
             return best;
         }
-        double lo = 0;
-        double hi = length;
+        double lo = from;
+        double hi = to;
         double fLo = left;
         double fHi = right;
         double vLo = first;
         double vHi = last;
+        double newton = Double.NaN;
         for (int iteration = 1; iteration <= 60; iteration++) {
             // Where the end tangents meet: no concave stretch gets above it.
             double meet = (vHi - vLo + fLo * lo - fHi * hi) / (fLo - fHi);
             double top = vLo + fLo * (meet - lo);
-            if (top <= Math.max(known, best) + PEAK_MISS) {
+            if (top <= best + PEAK_MISS) {
                 break;
             }
-            double x = (lo * fHi - hi * fLo) / (fHi - fLo);
-            if (iteration % 4 == 0) {
-                x = 0.5 * (lo + hi);
+            double x = newton;
+            if (!(x > lo && x < hi)) {
+                x = iteration % 4 == 0 ? 0.5 * (lo + hi) : (lo * fHi - hi * fLo) / (fHi - fLo);
             }
             derivatives(x);
             best = Math.max(best, value);
+            if (curvature < 0 && slope * slope < -2 * curvature * PEAK_MISS) {
+                break;
+            }
+            newton = x - slope / curvature;
             if (slope > 0) {
                 lo = x;
                 fLo = slope;
@@ -1362,21 +1501,56 @@ public final class ThermostatEngine {
         return best;
     }
 
+    /** Integral of the thermostat's temperature from the start of the stretch. */
+    private double integral(double t) {
+        if (t == 0) {
+            return 0;
+        }
+        decays(t, seen);
+        double sum = t * (lineStart + 0.5 * lineSlope * t);
+        for (int k = 0; k < seen; k++) {
+            sum += amplitude[k] * (1 - e[k]) * inverseRate[k];
+        }
+        if (lagAmplitude != 0) {
+            sum += lagAmplitude * -Math.expm1(-startUpRate * t) / startUpRate;
+        }
+        return sum;
+    }
+
     private double valueOnStretch(double t) {
         derivatives(t);
         return value;
     }
 
-    /** Mean temperature of the return air on the stretch. */
+    /**
+     * Mean temperature of the return air on the stretch, weighted by the share of the capacity that
+     * is there: what the air is like just after a start matters little.
+     */
     private double meanReturn(double length) {
-        double lag = startUpRate > 0 ? (1 - Math.exp(-startUpRate * length)) / startUpRate : 0;
         decays(length, n);
         double half = 0.5 * length;
+        double mu = startUpRate;
+        double lag = mu > 0 ? -Math.expm1(-mu * length) / mu : 0;
         for (int k = 0; k < n; k++) {
             part[k] =
                     length * (a[k] + b[k] * half) + p[k] * lag + d[k] * (1 - e[k]) * inverseRate[k];
         }
-        return dot(returned, part) / length;
+        double whole = dot(returned, part);
+        double missing = now[UnitResponse.SENSIBLE] > 0 ? deficit / now[UnitResponse.SENSIBLE] : 0;
+        if (!(mu > 0 && missing > 1e-9)) {
+            return whole / length;
+        }
+        double em = Math.exp(-mu * length);
+        double ramp = (lag - length * em) / mu;
+        double twice = 0.5 * lag * (1 + em);
+        for (int k = 0; k < n; k++) {
+            part[k] =
+                    a[k] * lag
+                            + b[k] * ramp
+                            + p[k] * twice
+                            + d[k] * (1 - em * e[k]) / (rate[k] + mu);
+        }
+        return (whole - missing * dot(returned, part)) / (length - missing * lag);
     }
 
     private void advance(double length) {
@@ -1403,8 +1577,7 @@ public final class ThermostatEngine {
             int i,
             int j,
             double s,
-            double length,
-            double on) {
+            double length) {
         boolean running = stage != STAGE_OFF;
         double startFactor = 1;
         if (running) {
@@ -1416,9 +1589,6 @@ public final class ThermostatEngine {
             record.steady[i] += q * length;
             record.electricity[i] += now[UnitResponse.POWER] * length;
             record.onSeconds[i] += length;
-            if (above) {
-                record.above[i] += sensorIntegral - on * length;
-            }
             record.coil[i] = Math.min(record.coil[i], now[UnitResponse.COIL]);
             record.minimumCoil = Math.min(record.minimumCoil, now[UnitResponse.COIL]);
             record.minimumSuction = Math.min(record.minimumSuction, now[UnitResponse.SUCTION]);
@@ -1430,7 +1600,6 @@ public final class ThermostatEngine {
             if (stage == STAGE_LOW) {
                 lowAge += length;
             }
-            runIntegral += sensorIntegral;
             refreshAge += length;
         } else {
             record.electricity[i] += control.offPower() * length;

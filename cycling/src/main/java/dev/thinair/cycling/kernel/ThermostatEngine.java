@@ -48,7 +48,7 @@ public final class ThermostatEngine {
     private static final double RETURN_MISS = 0.02; // K, from which a look-up is put right
     private static final double OUTDOOR_MISS = 0.1; // K
     private static final double PEAK_MISS = 1e-6; // K
-    private static final double ROOT_MISS = 1e-9; // s
+    private static final double ROOT_STEP = 2e-3; // s
     private static final int STAGE_OFF = 0;
     private static final int STAGE_LOW = 1;
     private static final int STAGE_HIGH = 2;
@@ -1435,11 +1435,8 @@ public final class ThermostatEngine {
                 next = 0.5 * (lo + hi);
                 move = next - x;
             }
-            // The step after this one would move by about the cube of it.
-            double ratio = curvature / slope;
-            if (Math.abs(move) < 1e-6
-                    || Math.abs(move * move * move) * ratio * ratio < ROOT_MISS
-                    || hi - lo < 1e-9) {
+            // What is left is about the cube of the step over the square of a time constant.
+            if (Math.abs(move) < ROOT_STEP || hi - lo < 1e-9) {
                 return next;
             }
             x = next;

@@ -809,8 +809,7 @@ public final class ThermostatEngine {
             }
             boolean high0 = exitHigh;
             record.above[i] += aboveOnStretch;
-            record.maximumTemperature[i] =
-                    Math.max(record.maximumTemperature[i], highestOnStretch);
+            record.maximumTemperature[i] = Math.max(record.maximumTemperature[i], highestOnStretch);
             if (onAge == 0 && stage != STAGE_OFF && lastCrossing > 0) {
                 lastOver = lastCrossing;
             }
@@ -910,8 +909,7 @@ public final class ThermostatEngine {
             if (stage == STAGE_MODULATING) {
                 returnAir += temperature <= top + 1e-9 ? set - temperature : 0;
             } else if (onAge == 0 && temperature <= top + 1e-9) {
-                returnAir +=
-                        lastFall == lastFall ? lastFall : 0.5 * (bottom + top) - temperature;
+                returnAir += lastFall == lastFall ? lastFall : 0.5 * (bottom + top) - temperature;
             } else if (temperature <= top + 0.25 * (top - bottom)) {
                 returnAir += 0.5 * (bottom - temperature);
             }
@@ -1207,8 +1205,8 @@ public final class ThermostatEngine {
     }
 
     /**
-     * First exit after a time of the stretch at which the thermostat is inside or on an edge; {@link
-     * #evaluate} was last asked for that time.
+     * First exit after a time of the stretch at which the thermostat is inside or on an edge;
+     * {@link #evaluate} was last asked for that time.
      */
     private double exitFrom(double start, double length, double guess, double lo, double hi) {
         if (lo == Double.NEGATIVE_INFINITY && hi == Double.POSITIVE_INFINITY) {

@@ -1,4 +1,19 @@
-/** The air itself: moist-air states and processes, the units of the trade, and shown work. */
+/**
+ * The air itself: moist-air states and processes, the units of the trade, and shown work.
+ *
+ * <p>A first answer, the air of a room at 7,200 ft and what the same air is after a coil:
+ *
+ * <pre>{@code
+ * var pressure = kilopascals(77.6);
+ * var room = MoistAir.ofDryBulbAndRelativeHumidity(fahrenheit(75), percent(45), pressure);
+ * System.out.println(room.wetBulb() + ", " + room.density());
+ * System.out.println(room.working());
+ * System.out.println(AirStream.ofVolumeFlow(room, cubicFeetPerMinute(1200)));
+ * }</pre>
+ *
+ * <p>Examples assume the imports {@code import static dev.thinair.units.Units.*} and of this
+ * module's packages.
+ */
 module dev.thinair.psychro {
     requires transitive java.measure;
     requires tech.units.indriya;

@@ -72,17 +72,7 @@ final class Study {
         coolingUsual = cooling(w.usualCooling());
         heatingWanted = heating(w.heating());
         heatingUsual = heating(w.usualHeating());
-        InstalledSystem.Builder system =
-                InstalledSystem.builder()
-                        .house(house)
-                        .designDay(job.coolingDay())
-                        .ducts(job.ducts())
-                        .unit(job.unit())
-                        .thermostat(job.thermostat())
-                        .tariff(job.tariff())
-                        .wantedSetpoint(w.cooling());
-        job.thermostatRoom().ifPresent(system::thermostatRoom);
-        asFound = system.build();
+        asFound = job.installed(house, job.coolingDay());
         DuctSystem open = job.ducts().withRegistersOpened();
         opened = asFound.withDucts(open);
         filtered = asFound.withDucts(clean(job.ducts()));

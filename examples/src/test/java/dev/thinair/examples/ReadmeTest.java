@@ -2,22 +2,15 @@ package dev.thinair.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import jdk.jshell.JShell;
-import jdk.jshell.Snippet;
-import jdk.jshell.SnippetEvent;
-import jdk.jshell.SourceCodeAnalysis;
+import java.util.List;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
-/** The snippets of the README run as they stand there. */
+/** The code on the README and on the page of recipes runs as it stands there. */
 class ReadmeTest {
-
     private static final String IMPORTS =
             "import static dev.thinair.units.Units.*;\n"
                     + "import dev.thinair.units.*;\n"
@@ -26,63 +19,50 @@ class ReadmeTest {
                     + "import dev.thinair.ducts.*;\n"
                     + "import dev.thinair.cycling.*;\n";
 
+    /** The first block with the imports it names, the study with those of the shell's start-up. */
     @Test
-    void the_java_snippet_tells_airflow_tons_and_the_coil() throws Exception {
-        assertThat(run(IMPORTS + block("java")))
+    void the_readme_answers_and_studies() throws Exception {
+        String more =
+                ShellTest.startUpWithoutWelcome()
+                        .lines()
+                        .filter(line -> !IMPORTS.contains(line))
+                        .collect(Collectors.joining("\n"));
+        List<String> printed = PageRun.of(Path.of("..", "README.md"), IMPORTS, more);
+        assertThat(printed).hasSize(2);
+        assertThat(printed.get(0))
                 .contains("of standard air, enough for")
                 .contains("cfm")
                 .contains("ton")
                 .contains("apparatus dew point");
+        assertThat(printed.get(1).lines().filter(line -> line.matches("\\s*\\d+ .*"))).hasSize(36);
+        assertThat(Files.readString(Path.of("target", "study.csv")).lines()).hasSize(37);
+        assertThat(Files.readString(Path.of("target", "study.svg")))
+                .contains("<svg")
+                .contains("setpoint 72 degF</text")
+                .contains("elevation, ft</text");
     }
 
     @Test
-    void the_jshell_snippet_prints_a_line_per_elevation_and_the_working() throws Exception {
-        String printed = run(block("jshell"));
-        assertThat(printed.lines().filter(line -> line.contains(" ft: "))).hasSize(5);
-        assertThat(printed).contains("humidity ratio");
+    void the_recipes_print_what_they_say() throws Exception {
+        List<String> printed = PageRun.of(Path.of("recipes.md"), "", "");
+        assertThat(printed).hasSize(7);
+        assertThat(printed.get(6)).contains("true");
     }
 
-    private static String block(String language) throws Exception {
-        Path readme = Path.of("..", "README.md");
-        Matcher matcher =
-                Pattern.compile("```" + language + "\n(.*?)```", Pattern.DOTALL)
-                        .matcher(Files.readString(readme));
-        assertThat(matcher.find()).as("a %s block in %s", language, readme).isTrue();
-        return matcher.group(1);
-    }
-
-    private static String run(String code) {
-        ByteArrayOutputStream printed = new ByteArrayOutputStream();
-        try (JShell shell =
-                JShell.builder()
-                        .executionEngine("local")
-                        .out(new PrintStream(printed, true, StandardCharsets.UTF_8))
-                        .build()) {
-            shell.addToClasspath(System.getProperty("java.class.path"));
-            PrintStream before = System.out;
-            System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
-            try {
-                String left = code;
-                while (!left.isBlank()) {
-                    SourceCodeAnalysis.CompletionInfo next =
-                            shell.sourceCodeAnalysis().analyzeCompletion(left);
-                    for (SnippetEvent event : shell.eval(next.source())) {
-                        assertThat(event.exception()).as(next.source()).isNull();
-                        assertThat(event.status())
-                                .as(
-                                        "%s: %s",
-                                        next.source(),
-                                        shell.diagnostics(event.snippet())
-                                                .map(d -> d.getMessage(null))
-                                                .toList())
-                                .isEqualTo(Snippet.Status.VALID);
-                    }
-                    left = next.remaining();
-                }
-            } finally {
-                System.setOut(before);
-            }
+    /** The mechanism itself: a page that says something else fails. */
+    @Test
+    void a_page_that_says_otherwise_is_caught(@TempDir Path folder) throws Exception {
+        Path page = folder.resolve("page.md");
+        String code = "```java\nSystem.out.println(\"about \" + 1.25 * 4 + \" tons\");\n```\n";
+        Files.writeString(page, code + "```text\nabout 5.05 tons\n```\n");
+        assertThat(PageRun.of(page, "", "")).containsExactly("about 5.0 tons\n");
+        for (String wrong : List.of("about 5.4 tons", "about 5 kW", "about 5.0 tons more")) {
+            Files.writeString(page, code + "```text\n" + wrong + "\n```\n");
+            assertThat(
+                            org.assertj.core.api.Assertions.catchThrowable(
+                                    () -> PageRun.of(page, "", "")))
+                    .as(wrong)
+                    .isInstanceOf(AssertionError.class);
         }
-        return printed.toString(StandardCharsets.UTF_8);
     }
 }

@@ -23,7 +23,7 @@ import javax.measure.quantity.Volume;
  * Room living = Room.named("living room")
  *         .floorArea(squareFeet(320)).height(feet(8))
  *         .surface(south).surface(ceiling).surface(floor)
- *         .gain(Occupants.of(...)).build();
+ *         .gain(Occupants.tradeAllowance(2)).build();
  * Room attic = Room.unconditioned("attic")
  *         .volume(cubicMetres(120)).outdoorAir(airChangesPerHour(3))
  *         .surface(northRoof).surface(southRoof).build();

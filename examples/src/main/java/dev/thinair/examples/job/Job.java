@@ -1,9 +1,11 @@
 package dev.thinair.examples.job;
 
 import dev.thinair.cycling.CoolingUnit;
+import dev.thinair.cycling.InstalledSystem;
 import dev.thinair.cycling.Tariff;
 import dev.thinair.cycling.Thermostat;
 import dev.thinair.ducts.DuctSystem;
+import dev.thinair.loads.CompiledHouse;
 import dev.thinair.loads.CoolingDesignDay;
 import dev.thinair.loads.HeatingDesignDay;
 import dev.thinair.loads.HourlyWeather;
@@ -119,6 +121,46 @@ public record Job(
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /**
+     * House, ducts, unit, thermostat and tariff as one installed system, as found.
+     *
+     * @return the system, with the wanted setpoint
+     */
+    public InstalledSystem installed() {
+        return installed(house.compile(site), coolingDay);
+    }
+
+    /**
+     * The same job at another place: same house, equipment and weather, other air.
+     *
+     * @param place the other place
+     * @return the system there
+     */
+    public InstalledSystem installedAt(Site place) {
+        return installed(house.compile(place), coolingDay.withSite(place));
+    }
+
+    /**
+     * The installed system with its house already compiled.
+     *
+     * @param compiled the house at its place
+     * @param day the design day there
+     * @return the system
+     */
+    public InstalledSystem installed(CompiledHouse compiled, CoolingDesignDay day) {
+        InstalledSystem.Builder system =
+                InstalledSystem.builder()
+                        .house(compiled)
+                        .designDay(day)
+                        .ducts(ducts)
+                        .unit(unit)
+                        .thermostat(thermostat)
+                        .tariff(tariff)
+                        .wantedSetpoint(wishes.cooling());
+        thermostatRoom.ifPresent(system::thermostatRoom);
+        return system.build();
     }
 
     private static Job of(Part part) throws JobFileException {

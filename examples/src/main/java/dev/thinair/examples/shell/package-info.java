@@ -1,0 +1,2 @@
+/** What the interactive shell offers beyond the library itself. */
+package dev.thinair.examples.shell;

@@ -1,0 +1,2 @@
+/** Parametric studies: sweep, table, CSV, picture. */
+package dev.thinair.examples.study;

@@ -325,7 +325,21 @@ public final class QuickLoad {
         }
 
         /**
-         * A window with its own shade and overhang.
+         * A window with its own screen, shade and overhang.
+         *
+         * @param window window
+         * @param azimuth direction it faces, from north, clockwise
+         * @param tilt from the horizontal; below 60 degrees it counts as a skylight
+         * @return this
+         * @throws IllegalStateException if the designs are not given yet
+         * @throws IllegalArgumentException if a value is not finite or outside its range
+         */
+        public Builder window(Window window, Quantity<Angle> azimuth, Quantity<Angle> tilt) {
+            return window(window, azimuth, tilt, Units.ratio(window.screenTransmission()));
+        }
+
+        /**
+         * A window with its own shade and overhang, behind another screen than its own.
          *
          * @param window window
          * @param azimuth direction it faces, from north, clockwise
@@ -632,7 +646,6 @@ public final class QuickLoad {
     /** Reads a described house into the method's parts. */
     private static final class QuickSurvey {
 
-        private static final Quantity<Dimensionless> NO_SCREEN = Units.ratio(1);
         private static final double CARPET = 0.21;
 
         private QuickSurvey() {}
@@ -735,7 +748,7 @@ public final class QuickLoad {
                 return;
             }
             for (Window w : s.windows()) {
-                b.window(w, s.azimuth(), s.tilt(), NO_SCREEN);
+                b.window(w, s.azimuth(), s.tilt());
             }
             for (Door d : s.doors()) {
                 b.opaque(

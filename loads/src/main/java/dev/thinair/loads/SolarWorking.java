@@ -276,10 +276,21 @@ final class SolarWorking {
                         GlazingOptics.interiorAttenuation(
                                 window.shade().closedDiffuse(), window.shade().fractionClosed())),
                 ch17);
-        work.step("beam gain", "q_b = A E_tb F_s SHGC_b IAC_b", Units.watts(beamParts[hour]), CH15);
+        boolean screened = window.screenTransmission() < 1;
+        if (screened) {
+            work.given(
+                    "T_x",
+                    "share of the sun that passes the exterior screen",
+                    Units.ratio(window.screenTransmission()));
+        }
+        work.step(
+                "beam gain",
+                "q_b = A E_tb F_s SHGC_b IAC_b" + (screened ? " T_x" : ""),
+                Units.watts(beamParts[hour]),
+                CH15);
         work.step(
                 "diffuse gain",
-                "q_d = A (E_td + E_tr) SHGC_d IAC_d",
+                "q_d = A (E_td + E_tr) SHGC_d IAC_d" + (screened ? " T_x" : ""),
                 Units.watts(diffuseParts[hour]),
                 CH15);
         work.step("conduction", "q_c = U A DeltaT", Units.watts(conduction), CH15);

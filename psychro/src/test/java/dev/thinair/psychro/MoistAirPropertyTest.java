@@ -148,7 +148,7 @@ class MoistAirPropertyTest {
         roundTrips(air(t, humidity, p, Formulation.IDEAL));
     }
 
-    @Property(tries = 300)
+    @Property(tries = 1000)
     void every_pair_comes_back_in_the_real_formulation_too(
             @ForAll @DoubleRange(min = 223, max = 453) @Scale(6) double t,
             @ForAll @DoubleRange(min = 0, max = 0.99) @Scale(6) double humidity,

@@ -3,6 +3,16 @@ package dev.thinair.psychro.kernel;
 /** {@link IdealMoistAir} behind the common interface. */
 final class IdealModel implements AirModel {
 
+    /** Saturation pressure, Pa, at 173.15 K and each kelvin above: the least up to the next. */
+    private static final double[] LEAST_SATURATION = new double[301];
+
+    static {
+        for (int i = 0; i < LEAST_SATURATION.length; i++) {
+            // A rounding lower: on a short slope near a mark the formula may round upwards.
+            LEAST_SATURATION[i] = Saturation.pressure(Domain.LOWEST_TEMPERATURE + i) * (1 - 1e-12);
+        }
+    }
+
     @Override
     public double saturationHumidityRatio(double temperature, double pressure) {
         return IdealMoistAir.saturationHumidityRatio(temperature, pressure);
@@ -75,5 +85,18 @@ final class IdealModel implements AirModel {
     @Override
     public boolean hasDewPoint(double humidityRatio, double pressure) {
         return IdealMoistAir.vaporPressure(humidityRatio, pressure) >= Saturation.LOWEST_PRESSURE;
+    }
+
+    /**
+     * As the interface has it, but most air is seen to be unsaturated without an exponential: its
+     * vapor pressure is below saturation already at the whole kelvin under its dry bulb.
+     */
+    @Override
+    public void requireUnsaturated(double dryBulb, double humidityRatio, double pressure) {
+        Domain.dryBulb(dryBulb);
+        double vapor = IdealMoistAir.vaporPressure(humidityRatio, pressure);
+        if (vapor > LEAST_SATURATION[(int) (dryBulb - Domain.LOWEST_TEMPERATURE)]) {
+            AirModel.super.requireUnsaturated(dryBulb, humidityRatio, pressure);
+        }
     }
 }

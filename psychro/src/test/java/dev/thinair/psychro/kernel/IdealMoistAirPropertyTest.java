@@ -1,6 +1,7 @@
 package dev.thinair.psychro.kernel;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import net.jqwik.api.Assume;
@@ -84,6 +85,35 @@ class IdealMoistAirPropertyTest {
         // Fundamentals 2021 ch. 1 eq. (23).
         near(degree / (1 - (1 - degree) * saturation / s.pressure()), rh, 1e-9);
         assertThat(degree).isLessThanOrEqualTo(rh * (1 + 1e-12));
+    }
+
+    @Property(tries = 1000)
+    void the_quick_look_at_saturation_agrees_with_the_full_one(@ForAll States.State s) {
+        double t = s.dryBulb();
+        double p = s.pressure();
+        Assume.that(Saturation.pressure(t) < 0.94 * p);
+        double saturated = IdealMoistAir.saturationHumidityRatio(t, p);
+        AirModel.IDEAL.requireUnsaturated(t, s.humidityRatio(), p);
+        AirModel.IDEAL.requireUnsaturated(t, saturated, p);
+        assertThatThrownBy(() -> AirModel.IDEAL.requireUnsaturated(t, saturated * (1 + 1e-7), p))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("a relative humidity of 1.000000")
+                .hasMessageContaining("but must not be above " + saturated + " kg/kg, saturation");
+    }
+
+    @Example
+    void the_quick_look_at_saturation_reaches_both_ends_of_the_domain() {
+        for (double t : new double[] {173.14999999999998, 173.15, 174.15, 272.15, 273.15, 473.15}) {
+            AirModel.IDEAL.requireUnsaturated(t, 0, 101_325);
+        }
+        assertThatThrownBy(() -> AirModel.IDEAL.requireUnsaturated(173.1, 0, 101_325))
+                .hasMessage("dry bulb is 173.1 K, but must lie in [173.15, 473.15] K");
+        assertThatThrownBy(() -> AirModel.IDEAL.requireUnsaturated(474.15, 0, 101_325))
+                .hasMessage("dry bulb is 474.15 K, but must lie in [173.15, 473.15] K");
+        assertThatThrownBy(() -> AirModel.IDEAL.requireUnsaturated(Double.NaN, 0, 101_325))
+                .hasMessage("dry bulb is NaN K, but must lie in [173.15, 473.15] K");
+        assertThatThrownBy(() -> AirModel.IDEAL.requireUnsaturated(300, 0, 0))
+                .hasMessage("air pressure is 0.0 Pa, but must lie in [20000.0, 200000.0] Pa");
     }
 
     // Reference cases PA-C001 to PA-C006, PA-C013 to PA-C018, PA-C025 to PA-C030 (own

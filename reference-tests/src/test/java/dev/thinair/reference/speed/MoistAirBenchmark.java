@@ -44,7 +44,16 @@ public class MoistAirBenchmark {
         }
     }
 
-    /** Floor: one exp and one log. */
+    /** Floor: one exp of one log, as every saturation formula with both must chain them. */
+    @Benchmark
+    @OperationsPerInvocation(STATES)
+    public void floorExpOfLog(Blackhole hole) {
+        for (int i = 0; i < STATES; i++) {
+            hole.consume(Math.exp(1.3 * Math.log(dryBulb[i])));
+        }
+    }
+
+    /** Floor: one exp beside one log, neither waiting for the other: lower than any chain. */
     @Benchmark
     @OperationsPerInvocation(STATES)
     public void floorExpLog(Blackhole hole) {
@@ -53,7 +62,7 @@ public class MoistAirBenchmark {
         }
     }
 
-    /** Floor: one exp and three logs. */
+    /** Floor: one exp beside three logs, none waiting for another. */
     @Benchmark
     @OperationsPerInvocation(STATES)
     public void floorExpThreeLogs(Blackhole hole) {
@@ -101,6 +110,15 @@ public class MoistAirBenchmark {
             hole.consume(IdealMoistAir.enthalpy(t, w));
             hole.consume(IdealMoistAir.density(t, w, p));
             hole.consume(IdealMoistAir.dewPoint(w, p));
+        }
+    }
+
+    /** Dew point alone. */
+    @Benchmark
+    @OperationsPerInvocation(STATES)
+    public void dewPoint(Blackhole hole) {
+        for (int i = 0; i < STATES; i++) {
+            hole.consume(IdealMoistAir.dewPoint(humidityRatio[i], pressure[i]));
         }
     }
 

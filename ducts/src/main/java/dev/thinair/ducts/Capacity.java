@@ -1,6 +1,7 @@
 package dev.thinair.ducts;
 
 import dev.thinair.altitude.kernel.StandardAtmosphere;
+import dev.thinair.ducts.kernel.TonnageAirflow;
 import dev.thinair.psychro.MoistAir;
 import dev.thinair.units.FlowPerCapacity;
 import dev.thinair.units.Range;
@@ -48,7 +49,7 @@ public final class Capacity {
      * Largest capacity for a known airflow.
      *
      * @param airflow operating point of the ducts
-     * @param wanted standard airflow that each unit of capacity wants, above 0
+     * @param wanted standard airflow that each unit of capacity wants, in [0.07, 7450 cfm per ton]
      * @return capacity
      * @throws IllegalArgumentException if an argument is null or out of range
      */
@@ -57,8 +58,7 @@ public final class Capacity {
             throw new IllegalArgumentException("airflow is null");
         }
         double w = Si.cubicMetresPerSecondPerWatt(wanted, "airflow per capacity");
-        Range.requireAbove("airflow per capacity", w, 0, "m3/(s W)");
-        return Units.watts(airflow.standardSi() / w);
+        return Units.watts(TonnageAirflow.capacity(airflow.standardSi(), w));
     }
 
     /**
@@ -127,15 +127,18 @@ public final class Capacity {
 
     @Override
     public String toString() {
-        double cfm = airflow.standardSi() / 4.71947443e-4;
         return String.format(
                 Locale.ROOT,
                 "%.0f m (%.0f ft): %.0f scfm; %.2f tons at 300, %.2f at 350, %.2f at 400 scfm per ton",
                 elevation,
                 elevation / 0.3048,
-                cfm,
-                cfm / 300,
-                cfm / 350,
-                cfm / 400);
+                airflow.standard().to(Units.CUBIC_FOOT_PER_MINUTE).getValue().doubleValue(),
+                tons(LOW),
+                tons(MIDDLE),
+                tons(FULL));
+    }
+
+    private double tons(Quantity<FlowPerCapacity> wanted) {
+        return at(wanted).to(Units.TON_OF_REFRIGERATION).getValue().doubleValue();
     }
 }

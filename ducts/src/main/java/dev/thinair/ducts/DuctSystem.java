@@ -186,7 +186,7 @@ public final class DuctSystem {
     /** The six numbers of a duct branch: see {@link Network#withDuct}. */
     static double[] numbers(String name, Duct d, double registerCoefficient) {
         double c = d.lossCoefficient() + registerCoefficient;
-        Range.require("sum of loss coefficients of \"" + name + "\"", c, 0, 1e6, "");
+        Range.require("sum of loss coefficients of \"" + name + "\"", c, -1e3, 1e6, "");
         return new double[] {
             d.shape().hydraulicDiameterSi(),
             d.shape().areaSi(),

@@ -163,13 +163,20 @@ public final class ElevationComparison {
                 Locale.ROOT,
                 "At %s against %s, with this blower, these ducts move %+.1f %% of volume and carry %+.1f %%"
                         + " of mass and %+.1f %% of heat at the same temperature difference; the external"
-                        + " static pressure reads %+.1f %%.",
+                        + " static pressure reads %+.1f %%. \"20 to 30 percent less\" is %s of the volume"
+                        + " and %s of the mass.",
                 last.elevation,
                 rows.get(0).elevation,
                 100 * (last.volumeRatio - 1),
                 100 * (last.massRatio - 1),
                 100 * (last.heatRatio - 1),
-                100 * (last.pressureRatio - 1));
+                100 * (last.pressureRatio - 1),
+                isTwentyToThirtyLess(last.volumeRatio) ? "true" : "not true",
+                isTwentyToThirtyLess(last.massRatio) ? "true" : "not true");
+    }
+
+    private static boolean isTwentyToThirtyLess(double ratio) {
+        return ratio >= 0.7 && ratio <= 0.8;
     }
 
     @Override

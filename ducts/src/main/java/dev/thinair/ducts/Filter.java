@@ -1,5 +1,6 @@
 package dev.thinair.ducts;
 
+import dev.thinair.ducts.kernel.FilterCurves;
 import dev.thinair.ducts.kernel.StandardAir;
 import dev.thinair.units.Range;
 import dev.thinair.units.Si;
@@ -8,6 +9,7 @@ import dev.thinair.units.VolumeFlow;
 import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
+import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
@@ -20,8 +22,9 @@ import javax.measure.quantity.Pressure;
  * part b belongs to the pleats and the rack and does. So a filter loses less in thin air than the
  * fan laws say, and a loaded one loses least.
  *
- * <p>The name, the MERV class and the depth are labels: they say nothing about the pressure drop,
- * which differs between makes of one class and must come from the maker's data or a manometer.
+ * <p>The name, the MERV class and the depth put on by {@link #labelled} say nothing about the
+ * pressure drop, which differs between makes of one class and should come from the maker's data or
+ * a manometer; {@link #typical} gives a generic curve where neither is at hand.
  */
 public final class Filter {
 
@@ -120,6 +123,38 @@ public final class Filter {
     }
 
     /**
+     * A clean filter by a generic curve of its class, for use where the maker's is not known.
+     *
+     * @param mervClass minimum efficiency reporting value (ANSI/ASHRAE 52.2): 1 to 13 at 1 in., 5
+     *     to 16 at 4 in.
+     * @param nominalDepth nominal depth: about 1 in. (0.5 to 1.5) or about 4 in. (3.5 to 5)
+     * @param face face area, above 0
+     * @return the filter; its curve is common practice from memory and can be wrong by a factor of
+     *     two: see {@link FilterCurves}
+     * @throws IllegalArgumentException if the depth is neither, the class not usual at it, or the
+     *     area out of range
+     */
+    public static Filter typical(
+            int mervClass, Quantity<Length> nominalDepth, Quantity<Area> face) {
+        double d = Si.metres(nominalDepth, "filter depth");
+        double area = Si.squareMetres(face, "face area of filter");
+        Range.require("face area of filter", area, 0.01, 10, "m2");
+        boolean thin = d >= 0.0127 && d <= 0.0381;
+        boolean deep = d >= 0.0889 && d <= 0.127;
+        if (!thin && !deep) {
+            throw new IllegalArgumentException(
+                    "filter depth is "
+                            + d
+                            + " m, but generic curves are known for about 1 in. (0.0127 to 0.0381"
+                            + " m) and about 4 in. (0.0889 to 0.127 m) only");
+        }
+        return ofCoefficients(
+                        FilterCurves.viscous(mervClass, deep) / area,
+                        FilterCurves.inertial(mervClass, deep) / (area * area))
+                .labelled("filter of a generic curve", mervClass, nominalDepth);
+    }
+
+    /**
      * The same filter with labels.
      *
      * @param label name
@@ -149,6 +184,22 @@ public final class Filter {
     public Filter loaded(double multiplier) {
         Range.require("loading of filter", multiplier, 1, 50, "");
         return new Filter(name, merv, depth, viscous, quadratic, multiplier);
+    }
+
+    /**
+     * The same filter loaded until its whole drop at a flow of standard air is a multiple of the
+     * clean one.
+     *
+     * @param flow volume flow, above 0
+     * @param times drop over clean drop, in [1, 20]; 2 is the usual change-out (common practice)
+     * @return changed copy
+     * @throws IllegalArgumentException if an argument is out of range, or the filter has no viscous
+     *     part for dust to clog, or would need more than 50 times of it
+     */
+    public Filter loadedTo(Quantity<VolumeFlow> flow, double times) {
+        double q = Si.cubicMetresPerSecond(flow, "filter airflow");
+        Range.requireAbove("filter airflow", q, 0, "m3/s");
+        return loaded(FilterCurves.loading(viscous, quadratic, q, times));
     }
 
     /**

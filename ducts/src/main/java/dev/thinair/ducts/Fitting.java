@@ -1,5 +1,6 @@
 package dev.thinair.ducts;
 
+import dev.thinair.ducts.kernel.Boots;
 import dev.thinair.ducts.kernel.DuctLoss;
 import dev.thinair.ducts.kernel.Elbows;
 import dev.thinair.ducts.kernel.FrictionChart;
@@ -13,6 +14,7 @@ import dev.thinair.units.Si;
 import dev.thinair.units.Units;
 import dev.thinair.units.VolumeFlow;
 import dev.thinair.working.Working;
+import java.util.Locale;
 import java.util.Objects;
 import javax.measure.Quantity;
 import javax.measure.quantity.Angle;
@@ -51,14 +53,16 @@ public final class Fitting {
      * A fitting by its loss coefficient.
      *
      * @param name what it is
-     * @param coefficient C on the velocity pressure of the duct it is put in, in [-1, 100000];
-     *     branches with regain can be negative
+     * @param coefficient C on the velocity pressure of the duct it is put in, in [-1000, 100000];
+     *     branches whose air is dragged along by a faster stream gain pressure and are negative: at
+     *     most about one velocity pressure of the common section (Idelchik, chapter 7), which can
+     *     be many of a slow branch's own
      * @param source where the coefficient comes from
      * @return the fitting
      * @throws IllegalArgumentException if the name is blank or the coefficient out of range
      */
     public static Fitting ofCoefficient(String name, double coefficient, String source) {
-        Range.require("loss coefficient of " + name, coefficient, -1, 100_000, "");
+        Range.require("loss coefficient of " + name, coefficient, -1_000, 100_000, "");
         return new Fitting(name, coefficient, 0, source);
     }
 
@@ -375,8 +379,7 @@ public final class Fitting {
      * @param areaRatio area of the branch over that of the trunk, in [1, 100 %]
      * @param angle between branch and trunk
      * @return the fitting; it can gain pressure
-     * @throws IllegalArgumentException if an argument is missing or out of range, or the branch is
-     *     dragged along so strongly that its coefficient is below -1
+     * @throws IllegalArgumentException if an argument is missing or out of range
      */
     public static Fitting returnBranch(
             Quantity<Dimensionless> flowShare,
@@ -417,6 +420,77 @@ public final class Fitting {
                                 Si.radians(angle, "angle of branch")),
                         1 - q),
                 CRANE);
+    }
+
+    /**
+     * A straight boot between a run and its register, to be put in the run.
+     *
+     * @param run cross section of the run
+     * @param neck cross section of the register's neck, at least as large
+     * @param includedAngle of the transition, in (0, 180 degrees]
+     * @return the fitting
+     * @throws IllegalArgumentException if an argument is missing or out of range
+     */
+    public static Fitting straightBoot(
+            DuctShape run, DuctShape neck, Quantity<Angle> includedAngle) {
+        requireShapes(run, neck);
+        return ofCoefficient(
+                "straight boot",
+                Boots.straight(
+                        run.areaSi(), neck.areaSi(), Si.radians(includedAngle, "included angle")),
+                CRANE + ", as a conical diffuser of the same areas");
+    }
+
+    /**
+     * A boot that turns and opens at once, to be put in the run.
+     *
+     * @param run cross section of the run
+     * @param neck cross section of the register's neck, at least as large
+     * @param angle turn, in [20, 90 degrees]
+     * @return the fitting
+     * @throws IllegalArgumentException if an argument is missing or out of range
+     */
+    public static Fitting turningBoot(DuctShape run, DuctShape neck, Quantity<Angle> angle) {
+        requireShapes(run, neck);
+        return ofCoefficient(
+                "turning boot",
+                Boots.turning(run.areaSi(), neck.areaSi(), Si.radians(angle, "angle of boot")),
+                "mitered elbow (ASHRAE, from memory) and sudden expansion (Borda-Carnot) put"
+                        + " together");
+    }
+
+    /** How a boot leads from a run to its register. */
+    public enum Boot {
+        /** Straight on: 10 ft. */
+        STRAIGHT(10),
+        /** Round a right angle: 35 ft. */
+        RIGHT_ANGLE(35),
+        /** Into the side of a box behind the register: 60 ft. */
+        SIDE_OF_BOX(60);
+
+        private final double feet;
+
+        Boot(double feet) {
+            this.feet = feet;
+        }
+    }
+
+    /**
+     * A boot by the trade's equivalent length, for use where its areas are not known.
+     *
+     * @param boot how it leads to the register
+     * @return the fitting; the length is common practice from memory, without a source, and near
+     *     right only at 700 to 900 ft/min
+     * @throws IllegalArgumentException if the boot is null
+     */
+    public static Fitting usualBoot(Boot boot) {
+        if (boot == null) {
+            throw new IllegalArgumentException("boot is null");
+        }
+        return ofEquivalentLength(
+                "boot, " + boot.name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                Units.feet(boot.feet),
+                "common practice, no source");
     }
 
     private static double share(Quantity<Dimensionless> flowShare) {

@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.thinair.ducts.kernel.DuctGeometry;
 import dev.thinair.ducts.kernel.Elbows;
 import dev.thinair.ducts.kernel.FaceLoss;
+import dev.thinair.ducts.kernel.FilterCurves;
 import dev.thinair.ducts.kernel.FrictionChart;
 import dev.thinair.ducts.kernel.Junctions;
+import dev.thinair.ducts.kernel.Network;
 import dev.thinair.ducts.kernel.Openings;
 import dev.thinair.ducts.kernel.RoundElbow;
 import dev.thinair.ducts.kernel.TonnageAirflow;
@@ -252,6 +255,149 @@ class PartsTest {
         assertThat(DuctData.of(DuctData.Topic.VELOCITY_LIMIT))
                 .isNotEmpty()
                 .allMatch(e -> e.known() == DuctData.Known.FROM_MEMORY);
+    }
+
+    @Test
+    void a_boot_is_the_sum_of_its_parts() {
+        DuctShape run = DuctShape.round(inches(6));
+        DuctShape neck = DuctShape.rectangular(inches(10), inches(6));
+        double a = Math.PI * 9 / 60;
+        // Crane: 2.6 sin(15 degrees) (1 - A1/A2)^2
+        assertThat(Fitting.straightBoot(run, neck, degrees(30)).coefficient())
+                .isCloseTo(2.6 * Math.sin(rad(15)) * (1 - a) * (1 - a), within(1e-12));
+        assertThat(Fitting.turningBoot(run, neck, degrees(90)).coefficient())
+                .isCloseTo(Elbows.miteredRound(rad(90)) + (1 - a) * (1 - a), within(1e-12));
+        assertThat(Fitting.turningBoot(run, neck, degrees(90)).source()).contains("Borda-Carnot");
+        assertThat(Fitting.straightBoot(run, run, degrees(30)).coefficient()).isZero();
+        refused(() -> Fitting.straightBoot(neck, run, degrees(30)), "at most");
+        refused(() -> Fitting.turningBoot(run, null, degrees(90)), "both cross sections");
+        refused(() -> Fitting.turningBoot(run, neck, degrees(10)), "angle");
+        refused(() -> Fitting.usualBoot(null), "boot is null");
+        Fitting usual = Fitting.usualBoot(Fitting.Boot.SIDE_OF_BOX);
+        assertThat(usual.equivalentLength()).isEqualTo(metres(60 * 0.3048));
+        assertThat(usual.source()).contains("common practice");
+        assertThat(usual.name()).isEqualTo("boot, side of box");
+    }
+
+    @Test
+    void generic_filters_order_by_class_and_depth() {
+        double before = 0;
+        for (int merv : new int[] {4, 8, 12, 13}) {
+            double thin = FilterCurves.cleanDrop(merv, false);
+            assertThat(thin).isGreaterThan(before);
+            if (merv >= 5) {
+                assertThat(FilterCurves.cleanDrop(merv, true)).isLessThan(thin);
+            }
+            before = thin;
+        }
+        assertThat(FilterCurves.cleanDrop(1, false)).isEqualTo(20);
+        assertThat(FilterCurves.cleanDrop(5, false)).isEqualTo(40);
+        assertThat(FilterCurves.cleanDrop(9, true)).isEqualTo(32);
+        assertThat(FilterCurves.cleanDrop(16, true)).isEqualTo(45);
+        for (boolean deep : new boolean[] {false, true}) {
+            double a = FilterCurves.viscous(8, deep);
+            double b = FilterCurves.inertial(8, deep);
+            double v = FilterCurves.FACE_VELOCITY;
+            assertThat(FaceLoss.darcyForchheimer(a, b, v, 1.2, 1.2))
+                    .isCloseTo(FilterCurves.cleanDrop(8, deep), within(1e-12));
+            assertThat(a * v / FilterCurves.cleanDrop(8, deep))
+                    .isCloseTo(deep ? 0.7 : 0.5, within(1e-12));
+        }
+        refused(() -> FilterCurves.cleanDrop(14, false), "1 in. filter", "14");
+        refused(() -> FilterCurves.cleanDrop(4, true), "4 in. filter", "4");
+        refused(() -> FilterCurves.cleanDrop(17, true), "17");
+        refused(() -> FilterCurves.cleanDrop(0, false), "0");
+        // A filter measured at 400 cfm through 20 by 20 by 2 in., MERV 13: 0.0274 in. The generic
+        // curves claim a factor of two about a class, and this make is a very open one.
+        double area = 400 * 0.00064516;
+        double generic =
+                Si.pascals(
+                        Filter.typical(13, inches(4), squareMetres(area))
+                                .drop(cubicFeetPerMinute(400)),
+                        "drop");
+        assertThat(generic / (0.0274 * 249.08891)).isBetween(1.0, 3.0);
+    }
+
+    @Test
+    void a_typical_filter_takes_its_face_area_and_its_load() {
+        Filter f = Filter.typical(8, inches(1), squareMetres(0.25));
+        // 1.5 m/s through a quarter of a square metre
+        assertThat(Si.pascals(f.drop(cubicMetresPerSecond(0.375)), "drop"))
+                .isCloseTo(40, within(1e-9));
+        assertThat(f.merv()).isEqualTo(8);
+        Filter full = f.loadedTo(cubicMetresPerSecond(0.375), 2);
+        assertThat(Si.pascals(full.drop(cubicMetresPerSecond(0.375)), "drop"))
+                .isCloseTo(80, within(1e-9));
+        assertThat(full.loading()).isCloseTo(3, within(1e-12));
+        assertThat(f.loadedTo(cubicMetresPerSecond(0.375), 1)).isEqualTo(f);
+        assertThat(FilterCurves.loading(20, 10, 0, 4)).isEqualTo(4);
+        refused(() -> Filter.typical(8, inches(2), squareMetres(0.25)), "filter depth", "4 in.");
+        refused(() -> Filter.typical(8, inches(0.3), squareMetres(0.25)), "filter depth");
+        refused(() -> Filter.typical(8, inches(6), squareMetres(0.25)), "filter depth");
+        refused(() -> Filter.typical(8, inches(1), squareMetres(0.001)), "face area");
+        refused(() -> f.loadedTo(cubicMetresPerSecond(0), 2), "airflow");
+        refused(() -> f.loadedTo(cubicMetresPerSecond(0.375), 0.5), "drop over clean drop");
+        refused(() -> f.loadedTo(cubicMetresPerSecond(0.375), 21), "drop over clean drop");
+        refused(
+                () -> Filter.ofCoefficients(0, 50).loadedTo(cubicMetresPerSecond(0.375), 2),
+                "viscous coefficient");
+    }
+
+    /** A slow return branch beside a fast trunk gains several of its own velocity pressures. */
+    @Test
+    void a_dragged_return_branch_is_not_refused() {
+        Fitting wye = Fitting.returnBranch(percent(10), percent(25), degrees(45));
+        double common = Junctions.convergingBranch(0.1, 0.25, rad(45));
+        assertThat(common).isBetween(-1.0, 0.0);
+        assertThat(wye.coefficient()).isCloseTo(common / 0.16, within(1e-12)).isLessThan(-3);
+        // with a branch's usual losses it can be built in, and carries more than without the gain
+        Fitting mild = Fitting.returnBranch(percent(17), percent(25), degrees(45));
+        Duct plain =
+                Duct.of(DuctShape.round(inches(8)), feet(20), DuctMaterial.GALVANIZED)
+                        .withLossCoefficient(0.5);
+        double before = denReturn(plain);
+        assertThat(mild.coefficient()).isNegative();
+        assertThat(denReturn(plain.withFitting(mild))).isGreaterThan(before);
+        // a gain beyond what the duct loses would drive the air by itself: said, not computed
+        Duct free = Duct.of(DuctShape.round(inches(8)), feet(20), DuctMaterial.GALVANIZED);
+        refused(
+                () -> denReturn(free.withFitting(wye).withFitting(wye)),
+                "\"den return\"",
+                "friction",
+                "leave part of the gain out");
+    }
+
+    private static double denReturn(Duct duct) {
+        return Houses.house()
+                .build()
+                .withDuct("den return", duct)
+                .solve()
+                .run("den return")
+                .cubicMetresPerSecond();
+    }
+
+    @Test
+    void the_least_friction_allows_just_so_much_gain() {
+        double d = 0.2;
+        double least = 0.8 * 32 / 2_300 * 10 / d;
+        Network.Builder b = Network.builder(1.2);
+        int room = b.fixedNode("room", 0);
+        int plenum = b.node("plenum");
+        double area = DuctGeometry.roundArea(d);
+        refused(
+                () -> b.duct("rough", room, plenum, d, area, 10, 9e-4, -1.001 * least, 1),
+                "rough",
+                "does not outweigh");
+        int gaining = b.duct("gaining", room, plenum, d, area, 10, 9e-4, -0.999 * least, 1);
+        b.blower("blower", plenum, room, 100, -10, -100);
+        Network n = b.build();
+        double last = 0;
+        for (double q = 1e-4; q < 1; q *= 1.05) {
+            double h = n.loss(gaining, q, 1.2, 1.82e-5);
+            assertThat(h).as("at " + q).isGreaterThan(last);
+            last = h;
+        }
+        assertThat(n.solve(1.2, 1.82e-5, n.workspace())).isLessThan(15);
     }
 
     private static void refused(ThrowingCallable call, String... words) {

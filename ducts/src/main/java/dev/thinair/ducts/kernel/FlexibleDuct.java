@@ -5,6 +5,12 @@ import dev.thinair.units.Range;
 /** What compression and sag do to flexible duct. */
 public final class FlexibleDuct {
 
+    /**
+     * Sag over distance of supports that good practice permits: half an inch per foot. Source: Air
+     * Diffusion Council, Flexible Duct Performance and Installation Standards (from memory).
+     */
+    public static final double PERMITTED_SAG = 1.0 / 24;
+
     private FlexibleDuct() {}
 
     /**
@@ -33,7 +39,10 @@ public final class FlexibleDuct {
      * Length of duct hanging between two supports over the distance between them.
      *
      * <p>Formula: arc of a parabola of span 1 and depth s, {@code sqrt(1 + 16 s^2)/2 + asinh(4
-     * s)/(8 s)}. This is the geometric part of what sag does; the loss of the bends is not in it.
+     * s)/(8 s)}. This is the geometric part of what sag does; the loss of the bends is not in it,
+     * for the regressions published for sagging duct (Weaver and Culp) give coefficients that were
+     * not at hand. Duct that sags is mostly duct that is not stretched: the compression that goes
+     * with it counts for far more, by {@link #pressureDropCorrection}.
      *
      * @param sag depth of the sag over the distance between supports, in [0, 1]
      * @return length ratio, at least 1

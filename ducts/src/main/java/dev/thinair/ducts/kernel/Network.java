@@ -485,7 +485,8 @@ public final class Network {
                     w.b[i] = data[at + 5] * data[at + 2] / d * dynamic;
                     w.c[i] = data[at + 4] * dynamic;
                     w.e[i] = data[at + 3] / d;
-                    w.d[i] = 2 * Math.sqrt((w.b[i] * 0.02 + w.c[i]) * FLAT);
+                    double flat = w.b[i] * 0.02 + w.c[i];
+                    w.d[i] = 2 * Math.sqrt(Math.max(flat, w.b[i] * 1e-3) * FLAT);
                 }
                 case QUADRATIC -> {
                     w.a[i] = data[at] * ratio;
@@ -761,9 +762,33 @@ public final class Network {
         Range.require("area of \"" + name + "\"", area, 1e-6, 500, "m2");
         Range.require("length of \"" + name + "\"", length, 0, 10_000, "m");
         Range.require("relative roughness of \"" + name + "\"", roughness / diameter, 0, 0.05, "");
-        Range.require("loss coefficient of \"" + name + "\"", coefficient, 0, 1e6, "");
+        Range.require("loss coefficient of \"" + name + "\"", coefficient, -1e3, 1e6, "");
         Range.require("friction multiplier of \"" + name + "\"", multiplier, 0, 100, "");
-        if (length * multiplier + coefficient < 1e-9) {
+        if (coefficient < 0) {
+            // what holds the slope of (f + C) Q^2 above 0 in turbulent flow (fully rough) and at
+            // the
+            // end of laminar flow (half of 64/2300)
+            double least =
+                    0.8
+                            * Math.min(
+                                    Friction.colebrookWhite(1e8, roughness / diameter),
+                                    32 / Friction.LAMINAR_LIMIT)
+                            * multiplier
+                            * length
+                            / diameter;
+            if (!(coefficient > -least)) {
+                throw new IllegalArgumentException(
+                        "the loss coefficients of \""
+                                + name
+                                + "\" sum to "
+                                + coefficient
+                                + ", a gain that its friction (at least "
+                                + least
+                                + ") does not outweigh: with a fixed coefficient such a duct would"
+                                + " drive its own air; leave part of the gain out");
+            }
+        }
+        if (length * multiplier + coefficient < 1e-9 && coefficient >= 0) {
             throw new IllegalArgumentException(
                     "duct \""
                             + name
@@ -944,7 +969,8 @@ public final class Network {
          * @param area cross section, m2
          * @param length length with equivalent lengths, m
          * @param roughness absolute roughness, m
-         * @param lossCoefficient sum of loss coefficients on the duct's own velocity pressure
+         * @param lossCoefficient sum of loss coefficients on the duct's own velocity pressure;
+         *     below 0 only as far as friction outweighs it
          * @param frictionMultiplier factor on friction for compressed flexible duct, else 1
          * @return branch number
          * @throws IllegalArgumentException if a number is out of range or the branch has no

@@ -92,6 +92,8 @@ class TransmissionTest {
         }
     }
 
+    // Half space with its surface at cos(w t): flux sqrt(k rho c w), a phase of pi/4 ahead. Carslaw
+    // and Jaeger, 2nd ed., 2.6. Five metres of concrete are 35 penetration depths.
     @Test
     void thick_wall_becomes_a_half_space() {
         double[] deep = layer(5, 1.8, 2400, 1000);

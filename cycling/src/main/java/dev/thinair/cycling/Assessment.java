@@ -7,14 +7,19 @@ import dev.thinair.ducts.DuctSystem;
 import dev.thinair.ducts.Filter;
 import dev.thinair.ducts.Register;
 import dev.thinair.ducts.RunFlow;
+import dev.thinair.psychro.kernel.IdealMoistAir;
 import dev.thinair.units.QuantityText;
 import dev.thinair.units.Si;
 import dev.thinair.units.Units;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 
@@ -51,48 +56,100 @@ final class Assessment {
     private static final double PENALTY_LIMIT = 0.10;
 
     final InstalledSystem system;
+
+    /** The design day as found; null if the system does not run. */
     final DayRun day;
+
+    /** Why it does not run; null if it does. */
+    final String stopped;
 
     /** The same system with all free remedies done: what is left is the fault of size or ducts. */
     final InstalledSystem freed;
 
+    /** The design day with all free remedies done; null if the system does not run even then. */
     final DayRun freedDay;
+
     final double loadSensible;
     final double loadTotal;
     final int loadHour;
     final double rightTons;
     final double installedTons;
+
+    /** NaN if the system does not run even with the free remedies done. */
     final double capacityAtDesign;
+
     final List<Finding> findings = new ArrayList<>();
 
     Assessment(InstalledSystem system) {
         this.system = system;
-        day = system.runDay();
+        DayRun run = null;
+        String why = null;
+        try {
+            run = system.runDay();
+        } catch (IllegalStateException | IllegalArgumentException | ArithmeticException noState) {
+            why = String.valueOf(noState.getMessage());
+        }
+        day = run;
+        stopped = why;
         freed = freed(system);
-        freedDay = freed.runDay();
+        freedDay = freed == system ? run : attempt(freed);
         double[] load = system.peakLoad();
         loadSensible = load[0];
         loadTotal = load[0] + load[1];
         loadHour = (int) load[2];
         installedTons = system.ratedWatts() / TON;
         rightTons = rightSize();
-        double[] out = new double[UnitResponse.RESULTS];
-        capacityAtDesign = capacity(freed, freed.unit(), freed.dryAirMassFlow, out);
+        capacityAtDesign = freed.movesAir() ? capacityOrNone(freed) : Double.NaN;
+        stopped();
         registers();
         filter();
         condenser();
-        airflow();
-        ice();
-        ducts();
-        returnSide();
-        missed();
-        size();
+        charge();
+        if (system.movesAir()) {
+            airflow();
+        }
+        if (freed.movesAir()) {
+            ducts();
+            returnSide();
+        }
+        if (day != null) {
+            ice();
+            missed();
+            cycling();
+            humidity();
+        }
+        if (freedDay != null) {
+            size();
+        }
         setpoint();
-        cycling();
-        humidity();
         findings.sort(
                 Comparator.comparing((Finding f) -> f.severity(), Comparator.reverseOrder())
                         .thenComparing(f -> order(f)));
+    }
+
+    private static DayRun attempt(InstalledSystem s) {
+        try {
+            return s.runDay();
+        } catch (IllegalStateException | IllegalArgumentException | ArithmeticException noState) {
+            return null;
+        }
+    }
+
+    /** Capacity at design conditions, NaN if there is no balance. */
+    private double capacityOrNone(InstalledSystem s) {
+        try {
+            return capacity(s, s.unit(), s.dryAirMassFlow, new double[UnitResponse.RESULTS]);
+        } catch (IllegalArgumentException | ArithmeticException noBalance) {
+            return Double.NaN;
+        }
+    }
+
+    /** Indoor humidity in the warmest hour; at half saturation if the system does not run. */
+    private double designHumidity() {
+        return freedDay != null
+                ? freedDay.clearCoil().record().endHumidityRatio(system.designHour())
+                : IdealMoistAir.humidityRatioFromRelativeHumidity(
+                        system.wantedKelvin(), 0.5, system.building.pressure());
     }
 
     static boolean anyRegisterShut(DuctSystem ducts) {
@@ -129,6 +186,9 @@ final class Assessment {
 
     /** Where a finding stands among those of its severity: cheap causes first. */
     private static int order(Finding f) {
+        if (f instanceof Finding.DoesNotRun) {
+            return -1;
+        }
         if (f instanceof Finding.RegistersShut) {
             return 0;
         }
@@ -138,10 +198,10 @@ final class Assessment {
         if (f instanceof Finding.CondenserDirty) {
             return 2;
         }
-        if (f instanceof Finding.SetpointMissed) {
+        if (f instanceof Finding.CoilIce) {
             return 3;
         }
-        if (f instanceof Finding.CoilIce) {
+        if (f instanceof Finding.SetpointMissed) {
             return 4;
         }
         if (f instanceof Finding.LowAirflow) {
@@ -167,7 +227,7 @@ final class Assessment {
 
     /** Total capacity in the rooms, sensible and latent, at design conditions and full stage. */
     private double capacity(InstalledSystem s, CoolingUnit unit, double flow, double[] out) {
-        double w = freedDay.record().endHumidityRatio(system.designHour());
+        double w = designHumidity();
         s.atDesign(unit, flow, system.wantedKelvin(), w, out);
         return out[UnitResponse.SENSIBLE] + 2.5e6 * Math.max(0, out[UnitResponse.MOISTURE]);
     }
@@ -189,7 +249,7 @@ final class Assessment {
             double total;
             try {
                 total = capacity(freed, unit, flow, out);
-            } catch (ArithmeticException noBalance) {
+            } catch (ArithmeticException | IllegalArgumentException noBalance) {
                 continue;
             }
             if (out[UnitResponse.SENSIBLE] >= LEAST_CAPACITY * loadSensible
@@ -247,7 +307,9 @@ final class Assessment {
             return;
         }
         InstalledSystem open = Remedy.openRegisters().apply(system);
-        double gain = open.dryAirMassFlow / system.dryAirMassFlow - 1;
+        boolean known = open.movesAir() && system.movesAir();
+        double gain =
+                known ? open.dryAirMassFlow / system.dryAirMassFlow - 1 : open.movesAir() ? 1 : 0;
         boolean matters = gain >= 0.03;
         add(
                 new Finding.RegistersShut(
@@ -255,15 +317,29 @@ final class Assessment {
                                 say(
                                         "%d of %d registers and grilles are shut or partly shut",
                                         shut.size(), ducts.runNames().size()),
-                                say(
-                                        "Shut registers do not save energy: they take air from the coil. Opening"
-                                                + " them brings back %.0f percent of the present airflow.",
-                                        100 * gain),
-                                List.of(
-                                        new Evidence(
-                                                "shut or partly shut", Units.ratio(shut.size())),
-                                        new Evidence(
-                                                "airflow regained", Units.percent(100 * gain))),
+                                known
+                                        ? say(
+                                                "Shut registers do not save energy: they take air from the coil. Opening"
+                                                        + " them brings back %.0f percent of the present"
+                                                        + " airflow.",
+                                                100 * gain)
+                                        : open.movesAir()
+                                                ? "Shut registers do not save energy: they take air from the coil. With all"
+                                                        + " of them open the blower works within its"
+                                                        + " table again."
+                                                : "Shut registers do not save energy: they take air from the coil.",
+                                known
+                                        ? List.of(
+                                                new Evidence(
+                                                        "shut or partly shut",
+                                                        Units.ratio(shut.size())),
+                                                new Evidence(
+                                                        "airflow regained",
+                                                        Units.percent(100 * gain)))
+                                        : List.of(
+                                                new Evidence(
+                                                        "shut or partly shut",
+                                                        Units.ratio(shut.size()))),
                                 new Criterion(
                                         "registers shut",
                                         Units.ratio(0),
@@ -276,20 +352,28 @@ final class Assessment {
     }
 
     private void filter() {
-        Airflow flow = system.airflow();
         if (system.ducts().filter().isEmpty()) {
             return;
         }
         Filter filter = system.ducts().filter().get();
+        if (!system.movesAir() || !freed.movesAir()) {
+            filterWithoutAir(filter);
+            return;
+        }
+        Airflow flow = system.airflow();
         double drop = Si.pascals(flow.filterDrop(), "filter drop");
         double density = Si.kilogramsPerCubicMetre(flow.density(), "density");
-        double clean = Si.pascals(freed(system).airflow().filterDrop(), "clean filter drop");
+        double clean = Si.pascals(freed.airflow().filterDrop(), "clean filter drop");
         boolean loaded = filter.loading() >= FILTER_LOADING;
         boolean high = drop > FILTER_LIMIT;
         if (!loaded && !high) {
             return;
         }
         InstalledSystem cleaned = Remedy.cleanFilter().apply(system);
+        if (!cleaned.movesAir()) {
+            filterWithoutAir(filter);
+            return;
+        }
         double gain = cleaned.dryAirMassFlow / system.dryAirMassFlow - 1;
         String words =
                 loaded
@@ -336,6 +420,158 @@ final class Assessment {
                         Units.inchesOfWater(clean / INCH_WATER)));
     }
 
+    /** What can be said of a filter when the blower has no operating point. */
+    private void filterWithoutAir(Filter filter) {
+        if (filter.loading() < FILTER_LOADING) {
+            return;
+        }
+        Quantity<javax.measure.quantity.Pressure> drop = filter.drop(system.unit().ratedAirflow());
+        add(
+                new Finding.FilterLoaded(
+                        new Finding.Statement(
+                                "the filter is loaded",
+                                say(
+                                        "The filter resists %.1f times as much as a clean one.",
+                                        filter.loading()),
+                                List.of(
+                                        new Evidence(
+                                                "resistance over a clean one",
+                                                Units.ratio(filter.loading())),
+                                        new Evidence(
+                                                "pressure drop at the unit's rated airflow", drop)),
+                                new Criterion(
+                                        "resistance over a clean filter",
+                                        Units.ratio(FILTER_LOADING),
+                                        Criterion.COMMON_PRACTICE),
+                                Severity.WARNING,
+                                Confidence.HIGH,
+                                Optional.empty()),
+                        drop,
+                        filter.cleaned().drop(system.unit().ratedAirflow())));
+    }
+
+    private void stopped() {
+        if (stopped == null) {
+            return;
+        }
+        boolean blower = !system.movesAir();
+        int h = system.designHour();
+        List<Evidence> evidence =
+                blower
+                        ? List.of(
+                                new Evidence(
+                                        "airflow the unit is rated with",
+                                        system.unit().ratedAirflow()),
+                                new Evidence(
+                                        "runs with open registers and grilles",
+                                        Units.ratio(
+                                                system.ducts().runNames().stream()
+                                                        .filter(
+                                                                r ->
+                                                                        system.ducts()
+                                                                                        .register(r)
+                                                                                        .position()
+                                                                                == Register.Position
+                                                                                        .OPEN)
+                                                        .count())),
+                                new Evidence(
+                                        "filter's resistance over a clean one",
+                                        Units.ratio(
+                                                system.ducts()
+                                                        .filter()
+                                                        .map(Filter::loading)
+                                                        .orElse(1.0))))
+                        : List.of(
+                                new Evidence("wanted setpoint", fahrenheit(system.wantedKelvin())),
+                                new Evidence(
+                                        "highest outdoor temperature of the day",
+                                        fahrenheit(system.building.outdoorDryBulb(h))),
+                                new Evidence(
+                                        FindingWorkings.MASS_FLOW,
+                                        Units.kilogramsPerSecond(system.dryAirMassFlow)),
+                                new Evidence(
+                                        FindingWorkings.RATED,
+                                        Units.tonsOfRefrigeration(installedTons)));
+        add(
+                new Finding.DoesNotRun(
+                        new Finding.Statement(
+                                blower
+                                        ? "the blower has no operating point on these ducts"
+                                        : "the unit has no steady state on the design day",
+                                (blower
+                                                ? "On these ducts the blower would have to work outside its table, so no"
+                                                        + " airflow can be stated and nothing that follows from it."
+                                                : "Somewhere on the design day coil, compressor and condenser have no balance; a"
+                                                        + " real unit would stop on its safety controls. ")
+                                        + " The model says: "
+                                        + rounded(stopped)
+                                        + ".",
+                                evidence,
+                                blower
+                                        ? new Criterion(
+                                                "share of operating points that must lie in the blower's table",
+                                                Units.percent(100),
+                                                "the blower's own table")
+                                        : new Criterion(
+                                                "share of the day on which the unit must have a balance",
+                                                Units.percent(100),
+                                                "balance of coil, compressor and condenser"),
+                                Severity.SERIOUS,
+                                Confidence.MEDIUM,
+                                Optional.of(Remedy.UNIT_CAUTION)),
+                        stopped));
+    }
+
+    /** Numbers of a message to four digits: enough to see where it stood. */
+    private static String rounded(String message) {
+        Matcher m = Pattern.compile("\\d+\\.\\d{3,}").matcher(message);
+        return m.replaceAll(
+                r ->
+                        new BigDecimal(r.group())
+                                .round(new MathContext(4))
+                                .stripTrailingZeros()
+                                .toPlainString());
+    }
+
+    private void charge() {
+        UnitFaults f = system.unit().faults();
+        if (f.evaporatorActive() == 1 && f.condenserActive() == 1) {
+            return;
+        }
+        boolean low = f.evaporatorActive() < 1;
+        InstalledSystem right = Remedy.correctCharge().apply(system);
+        double before = system.movesAir() ? capacityOrNone(system) : Double.NaN;
+        double after = system.movesAir() ? capacityOrNone(right) : Double.NaN;
+        double share = 1 - before / after;
+        List<Evidence> evidence = new ArrayList<>();
+        evidence.add(
+                new Evidence(
+                        low ? "part of the evaporator fed" : "part of the condenser not flooded",
+                        Units.percent(100 * (low ? f.evaporatorActive() : f.condenserActive()))));
+        if (share == share) {
+            evidence.add(new Evidence("capacity lost", Units.percent(100 * share)));
+        }
+        add(
+                new Finding.ChargeOff(
+                        new Finding.Statement(
+                                low
+                                        ? "the refrigerant charge is low"
+                                        : "the refrigerant charge is too high",
+                                low
+                                        ? "Part of the evaporator gets no liquid: it cools less, and what is fed runs"
+                                                + " colder. Refrigerant that is missing has leaked out somewhere."
+                                        : "Liquid backs up in the condenser: the pressure rises and the power with it.",
+                                evidence,
+                                new Criterion(
+                                        "part of the coil that should be active",
+                                        Units.percent(100),
+                                        Criterion.COMMON_PRACTICE),
+                                share > 0.05 ? Severity.WARNING : Severity.ADVICE,
+                                Confidence.LOW,
+                                Optional.of(Remedy.UNIT_CAUTION)),
+                        Units.watts(share == share ? after - before : 0)));
+    }
+
     private void condenser() {
         if (!condenserDirty(system.unit())) {
             return;
@@ -343,8 +579,19 @@ final class Assessment {
         double[] dirty = new double[UnitResponse.RESULTS];
         double[] clean = new double[UnitResponse.RESULTS];
         InstalledSystem washed = Remedy.washCondenser().apply(system);
-        double before = capacity(system, system.unit(), system.dryAirMassFlow, dirty);
-        double after = capacity(washed, washed.unit(), washed.dryAirMassFlow, clean);
+        if (!system.movesAir()) {
+            condenserWithoutNumbers();
+            return;
+        }
+        double before;
+        double after;
+        try {
+            before = capacity(system, system.unit(), system.dryAirMassFlow, dirty);
+            after = capacity(washed, washed.unit(), washed.dryAirMassFlow, clean);
+        } catch (IllegalArgumentException | ArithmeticException noBalance) {
+            condenserWithoutNumbers();
+            return;
+        }
         double lost = after - before;
         double wasted = dirty[UnitResponse.POWER] - clean[UnitResponse.POWER];
         double share = lost / after;
@@ -379,6 +626,31 @@ final class Assessment {
                         Units.watts(wasted)));
     }
 
+    private void condenserWithoutNumbers() {
+        add(
+                new Finding.CondenserDirty(
+                        new Finding.Statement(
+                                "the condenser is dirty",
+                                "Dirt on the outdoor coil raises the pressure the compressor works against.",
+                                List.of(
+                                        new Evidence(
+                                                "conductance left",
+                                                Units.percent(
+                                                        100
+                                                                * system.unit()
+                                                                        .faults()
+                                                                        .condenserConductance()))),
+                                new Criterion(
+                                        "conductance of a clean condenser",
+                                        Units.percent(100),
+                                        Criterion.COMMON_PRACTICE),
+                                Severity.WARNING,
+                                Confidence.MEDIUM,
+                                Remedy.washCondenser().caution()),
+                        Units.watts(0),
+                        Units.watts(0)));
+    }
+
     private void airflow() {
         double standard =
                 system.dryAirMassFlow / CoolingUnit.STANDARD_DENSITY / CFM / installedTons;
@@ -403,7 +675,8 @@ final class Assessment {
                 new Finding.LowAirflow(
                         new Finding.Statement(
                                 say(
-                                        "%.0f cfm per ton moves, worth %.0f standard cfm per ton",
+                                        "too little air: %.0f cfm per ton, which weighs what %.0f cfm of standard air"
+                                                + " weighs",
                                         actual, standard),
                                 "The coil feels the mass of the air and not its volume. Too little of it makes"
                                         + " the coil cold, costs capacity, and in the end makes ice.",
@@ -542,11 +815,10 @@ final class Assessment {
                                 say(
                                         "the ducts carry %.1f tons, the unit has %.1f",
                                         carries, installedTons),
-                                replace
-                                        ? "Even with open registers and a clean filter the ducts carry at least a ton less"
-                                                + " than the unit needs: a smaller unit, or new ducts."
-                                        : "Even with open registers and a clean filter the ducts carry a little less than"
-                                                + " the unit needs: one or two added runs can close the gap.",
+                                "Even with open registers and a clean filter the ducts carry "
+                                        + (replace
+                                                ? "at least a ton less than the unit needs: a smaller unit, or new ducts."
+                                                : "less than the unit needs: " + mending()),
                                 List.of(
                                         new Evidence(
                                                 FindingWorkings.CARRIES,
@@ -567,6 +839,25 @@ final class Assessment {
                                 Optional.of(Remedy.DUCT_CAUTION)),
                         Units.tonsOfRefrigeration(carries),
                         Units.tonsOfRefrigeration(installedTons)));
+    }
+
+    /** What closes a gap of less than a ton, found by trying. */
+    private String mending() {
+        int runs =
+                Review.runsNeeded(
+                        freed,
+                        roomShortOfAir(),
+                        Si.cubicMetresPerSecondPerWatt(
+                                Units.cubicFeetPerMinutePerTon(
+                                        system.limits().airflowLow().value()),
+                                "limit"));
+        if (runs == 0) {
+            return "added supply runs alone do not close the gap, because the blower and what all the air"
+                    + " passes hold it back; a unit of the size that fits needs less.";
+        }
+        return runs <= 2
+                ? "one or two added runs close the gap."
+                : runs + " added runs would close the gap.";
     }
 
     double returnDrop() {
@@ -623,12 +914,23 @@ final class Assessment {
                                         "on the design day the house gets %.1f degF too warm",
                                         1.8 * miss),
                                 say(
-                                        "At %.0f degF wanted, the house reaches %.1f degF although the unit runs %.1f"
-                                                + " hours.",
-                                        system.wantedKelvin() * 1.8 - 459.67,
-                                        Si.kelvins(day.maximumIndoorTemperature(), "highest") * 1.8
-                                                - 459.67,
-                                        day.record().totalOnSeconds() / 3600),
+                                                "At %.0f degF wanted, the house reaches %.1f degF although the unit runs %.1f"
+                                                        + " hours.",
+                                                system.wantedKelvin() * 1.8 - 459.67,
+                                                Si.kelvins(
+                                                                        day
+                                                                                .maximumIndoorTemperature(),
+                                                                        "highest")
+                                                                * 1.8
+                                                        - 459.67,
+                                                day.record().totalOnSeconds() / 3600)
+                                        + (day.icing().isEmpty()
+                                                ? ""
+                                                : say(
+                                                        " That is with ice on the coil and nobody there to thaw it; with a coil"
+                                                                + " kept clear it would be %.1f degF too"
+                                                                + " warm.",
+                                                        1.8 * miss(day.clearCoil()))),
                                 List.of(
                                         new Evidence(
                                                 "highest above the band",
@@ -649,7 +951,8 @@ final class Assessment {
     private void size() {
         double most = system.unit().staging() == Staging.SINGLE ? MOST_SINGLE : MOST_STAGED;
         double ratio = capacityAtDesign / loadTotal;
-        List<Evidence> evidence =
+        List<Evidence> evidence = new ArrayList<>();
+        evidence.addAll(
                 List.of(
                         new Evidence(
                                 FindingWorkings.CAPACITY,
@@ -658,11 +961,12 @@ final class Assessment {
                                 FindingWorkings.LOAD, Units.tonsOfRefrigeration(loadTotal / TON)),
                         new Evidence("capacity over load", Units.ratio(ratio)),
                         new Evidence(
-                                "nominal size that fits",
-                                Units.tonsOfRefrigeration(Math.min(rightTons, 99))),
-                        new Evidence(
                                 "nominal size installed",
-                                Units.tonsOfRefrigeration(installedTons)));
+                                Units.tonsOfRefrigeration(installedTons))));
+        if (rightTons < Double.POSITIVE_INFINITY) {
+            evidence.add(
+                    new Evidence("nominal size that fits", Units.tonsOfRefrigeration(rightTons)));
+        }
         double excess = installedTons - rightTons;
         if (excess >= 0.45 && ratio > most) {
             boolean replace = excess >= 0.95;
@@ -674,8 +978,9 @@ final class Assessment {
                                             ? "It cools the house in short bursts, wears itself out by starting, and asks the"
                                                     + " ducts for air they need not carry. When it is replaced, take the size"
                                                     + " that fits."
-                                            : "It is one size up. That alone is no reason to replace it; give it the air it"
-                                                    + " needs, by one or two added runs if the ducts are short.",
+                                            : "It is one size up. That alone is no reason to replace it; see that it gets the"
+                                                    + " air it needs, by one or two added runs where they"
+                                                    + " are enough.",
                                     evidence,
                                     new Criterion(
                                             "capacity over load", Units.ratio(most), MANUAL_S),
@@ -712,7 +1017,10 @@ final class Assessment {
         double wanted = system.wantedKelvin();
         boolean floor = wanted < limits.returnAirFloor().value() - 1e-9;
         boolean rule = wanted < limits.setupReturnAir().value() - 1e-9;
-        double coil = freedDay.ran() ? freedDay.clearCoil().record().minimumCoil() : Double.NaN;
+        double coil =
+                freedDay != null && freedDay.ran()
+                        ? freedDay.clearCoil().record().minimumCoil()
+                        : Double.NaN;
         boolean freezes = coil <= limits.icing().value();
         if (!floor && !(rule && freezes)) {
             return;
@@ -720,7 +1028,7 @@ final class Assessment {
         Threshold t = floor ? limits.returnAirFloor() : limits.setupReturnAir();
         List<Evidence> evidence = new ArrayList<>();
         evidence.add(new Evidence("wanted setpoint", fahrenheit(wanted)));
-        if (freedDay.ran()) {
+        if (coil == coil) {
             evidence.add(
                     new Evidence(
                             "lowest coil surface at that setpoint, free things done",
@@ -844,7 +1152,8 @@ final class Assessment {
         double[] peaks = system.building.roomPeaks(system.wantedKelvin());
         List<String> rooms = system.rooms();
         double[] supply = new double[rooms.size()];
-        for (RunFlow run : freed.airflow().runs()) {
+        List<RunFlow> runs = freed.movesAir() ? freed.airflow().runs() : List.of();
+        for (RunFlow run : runs) {
             if (run.isSupply()) {
                 supply[rooms.indexOf(run.room())] += Math.max(0, run.kilogramsPerSecond());
             }
@@ -872,7 +1181,8 @@ final class Assessment {
     String returnRoom() {
         String best = system.rooms().get(0);
         double most = -1;
-        for (RunFlow run : freed.airflow().runs()) {
+        List<RunFlow> runs = freed.movesAir() ? freed.airflow().runs() : List.of();
+        for (RunFlow run : runs) {
             if (!run.isSupply() && run.kilogramsPerSecond() > most) {
                 most = run.kilogramsPerSecond();
                 best = run.room();

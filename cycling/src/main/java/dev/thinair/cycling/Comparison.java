@@ -14,18 +14,21 @@ import javax.measure.quantity.Time;
  * What each remedy does, side by side: every row is a run of the changed system on the same design
  * day.
  *
- * @param rows the system as found first, then the remedies: free ones, then ducts, then equipment
+ * @param rows the system as found first (if it runs at all), then the remedies: free ones, then
+ *     ducts, then equipment
+ * @param runsAsFound whether the system as found runs, so that the first row is its
  */
-public record Comparison(List<Row> rows) {
+public record Comparison(List<Row> rows, boolean runsAsFound) {
 
     /**
      * Copies the rows.
      *
      * @param rows as the component
-     * @throws IllegalArgumentException if there are none
+     * @param runsAsFound as the component
+     * @throws IllegalArgumentException if there are none although the system as found runs
      */
     public Comparison {
-        if (rows == null || rows.isEmpty()) {
+        if (rows == null || (rows.isEmpty() && runsAsFound)) {
             throw new IllegalArgumentException("a comparison needs at least the system as found");
         }
         rows = List.copyOf(rows);
@@ -80,8 +83,13 @@ public record Comparison(List<Row> rows) {
      * The system as found.
      *
      * @return the first row
+     * @throws IllegalStateException if the system as found does not run
      */
     public Row asFound() {
+        if (!runsAsFound) {
+            throw new IllegalStateException(
+                    "the system as found does not run, so it has no row; see the findings");
+        }
         return rows.get(0);
     }
 }

@@ -147,6 +147,24 @@ public sealed interface Finding {
     }
 
     /**
+     * The system as found has no state in which it runs: the blower has no operating point on these
+     * ducts, or coil, compressor and condenser have no balance somewhere on the design day.
+     *
+     * @param statement what the finding says
+     * @param reason what the model met, with its numbers
+     */
+    record DoesNotRun(Statement statement, String reason) implements Finding {}
+
+    /**
+     * The refrigerant charge is off, so that part of the evaporator is starved or part of the
+     * condenser flooded.
+     *
+     * @param statement what the finding says
+     * @param lost capacity lost at design conditions; zero if it cannot be told
+     */
+    record ChargeOff(Statement statement, Quantity<Power> lost) implements Finding {}
+
+    /**
      * Too little air for the unit's rated capacity.
      *
      * @param statement what the finding says

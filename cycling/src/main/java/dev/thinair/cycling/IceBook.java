@@ -13,6 +13,7 @@ import java.util.function.Supplier;
 final class IceBook {
 
     private final Supplier<IcedAirflow> ducts;
+    private final UnitModel model;
     private final double bypassMass;
     private final double dryAirMassFlow;
     private final double filling;
@@ -31,6 +32,7 @@ final class IceBook {
             double dryAirMassFlow,
             boolean fanRunsOn,
             Supplier<IcedAirflow> ducts) {
+        this.model = model;
         this.ducts = ducts;
         this.dryAirMassFlow = dryAirMassFlow;
         this.fanRunsOn = fanRunsOn;
@@ -86,7 +88,9 @@ final class IceBook {
                     curve = ducts.get();
                 }
                 double factor = CoilFrost.pressureFactor(mass, filling);
-                share = curve.share(factor);
+                share =
+                        InstalledUnit.through(model, dryAirMassFlow, curve.share(factor))
+                                / dryAirMassFlow;
                 watts = curve.watts(factor);
             }
         }

@@ -36,6 +36,8 @@ final class IcedAirflow {
             if (i > 0) {
                 coil = coil.fouled(STEP);
             }
+            // Below that the air that finds its way past the ice decides, not this curve.
+            inTable &= i == 0 || made.share[i - 1] > 0.05;
             if (inTable) {
                 try {
                     Airflow a = ducts.withCoil(coil).solve(density, viscosity);

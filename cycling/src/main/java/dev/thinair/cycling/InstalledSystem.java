@@ -59,7 +59,8 @@ public final class InstalledSystem {
     final Building building;
     private final Parts parts;
     private final double wanted;
-    private final Airflow airflow;
+    private final Airflow airflow; // null if the blower has no operating point on these ducts
+    private final String noAirflow;
     final double dryAirMassFlow;
     private final double[] sensorWeights;
     private final double[] returnWeights;
@@ -89,12 +90,27 @@ public final class InstalledSystem {
         double w = IdealMoistAir.humidityRatioFromRelativeHumidity(t, RETURN_HUMIDITY, p);
         density = IdealMoistAir.density(t, w, p);
         viscosity = Transport.viscosity(t, w, p);
-        airflow = parts.ducts.solve(density, viscosity);
-        dryAirMassFlow = airflow.cubicMetresPerSecond() / IdealMoistAir.specificVolume(t, w, p);
+        Airflow found = null;
+        String why = null;
+        try {
+            found = parts.ducts.solve(density, viscosity);
+        } catch (IllegalStateException outsideItsTable) {
+            why = outsideItsTable.getMessage();
+        }
+        airflow = found;
+        noAirflow = why;
+        dryAirMassFlow =
+                found == null
+                        ? Double.NaN
+                        : found.cubicMetresPerSecond() / IdealMoistAir.specificVolume(t, w, p);
         int n = building.modal().size();
         supplyShares = new double[n];
-        requireKnownRooms(building, airflow);
-        supply(building, airflow, supplyShares);
+        if (found != null) {
+            requireKnownRooms(building, found);
+            supply(building, found, supplyShares);
+        } else {
+            spread(building, supplyShares);
+        }
         // Air supplied to a room without a return finds its way to the grilles of other rooms, so
         // the return air is the mean of all rooms weighted by what each is supplied; only so does
         // the coil take out of the air what the supply puts into the rooms.
@@ -133,14 +149,18 @@ public final class InstalledSystem {
         }
         if (!(sum > 0)) {
             // All air leaks: nothing tells the rooms apart.
-            int rooms = building.rooms().size();
-            for (int i = 0; i < rooms; i++) {
-                out[building.airNode(i)] += 1.0 / rooms;
-            }
+            spread(building, out);
             return;
         }
         for (int i = 0; i < out.length; i++) {
             out[i] /= sum;
+        }
+    }
+
+    private static void spread(Building building, double[] out) {
+        int rooms = building.rooms().size();
+        for (int i = 0; i < rooms; i++) {
+            out[building.airNode(i)] += 1.0 / rooms;
         }
     }
 
@@ -229,18 +249,33 @@ public final class InstalledSystem {
      * The air that the blower moves through these ducts here.
      *
      * @return flows and pressures
+     * @throws IllegalStateException if the blower would have to run outside its table; the message
+     *     says which end was passed
      */
     public Airflow airflow() {
+        if (airflow == null) {
+            throw new IllegalStateException(noAirflow);
+        }
         return airflow;
+    }
+
+    /**
+     * Whether the blower has an operating point on these ducts.
+     *
+     * @return false if it would have to run outside its table
+     */
+    public boolean movesAir() {
+        return airflow != null;
     }
 
     /**
      * Actual airflow per rated capacity.
      *
      * @return volume flow at the density in the return per rated net capacity
+     * @throws IllegalStateException if the blower has no operating point, see {@link #movesAir()}
      */
     public Quantity<FlowPerCapacity> airflowPerTon() {
-        return Units.cubicMetresPerSecondPerWatt(airflow.cubicMetresPerSecond() / ratedWatts());
+        return Units.cubicMetresPerSecondPerWatt(airflow().cubicMetresPerSecond() / ratedWatts());
     }
 
     /**
@@ -248,8 +283,10 @@ public final class InstalledSystem {
      * the coil feels.
      *
      * @return standard volume flow per rated net capacity
+     * @throws IllegalStateException if the blower has no operating point, see {@link #movesAir()}
      */
     public Quantity<FlowPerCapacity> standardAirflowPerTon() {
+        airflow();
         return Units.cubicMetresPerSecondPerWatt(
                 dryAirMassFlow / CoolingUnit.STANDARD_DENSITY / ratedWatts());
     }
@@ -275,16 +312,18 @@ public final class InstalledSystem {
 
     /**
      * Steady state of the unit in the warmest hour of the design day, with the air of the rooms at
-     * the wanted setpoint and the humidity that the day run ends that hour with.
+     * the wanted setpoint and the humidity that the day run ends that hour with, the coil clear of
+     * ice.
      *
      * @return the state of coil and compressor; heat of the blower not taken off
      * @throws ArithmeticException if the unit has no balance at these conditions
+     * @throws IllegalStateException if the blower has no operating point, see {@link #movesAir()}
      */
     public UnitState unitStateAtDesign() {
         int h = designHour();
-        double w = runDay().record().endHumidityRatio(h);
+        double w = runDay().clearCoil().record().endHumidityRatio(h);
         double t = wanted;
-        double leak = airflow.returnLeakFraction();
+        double leak = airflow().returnLeakFraction();
         double entering = t + leak * (building.outdoorDryBulb(h) - t);
         double enteringW = w + leak * (building.outdoorHumidityRatio(h) - w);
         enteringW =
@@ -305,14 +344,23 @@ public final class InstalledSystem {
      */
     void atDesign(CoolingUnit unit, double dryFlow, double setpoint, double w, double[] out) {
         int h = designHour();
-        double share = dryFlow / dryAirMassFlow;
+        // Without an airflow of its own the system is taken with the unit's rated fan, no leaks.
+        double share =
+                dryFlow
+                        / (airflow == null
+                                ? Si.kilogramsPerSecond(unit.ratedMassFlow(), "rated air")
+                                : dryAirMassFlow);
+        double fan =
+                airflow == null
+                        ? Si.watts(unit.ratedIndoorFanPower(), "rated fan power")
+                        : airflow.watts();
         new InstalledUnit(
                         unit.model(),
                         dryFlow,
                         building.pressure(),
-                        airflow.watts() * share * share * share,
-                        airflow.supplyLeakFraction(),
-                        airflow.returnLeakFraction(),
+                        fan * share * share * share,
+                        airflow == null ? 0 : airflow.supplyLeakFraction(),
+                        airflow == null ? 0 : airflow.returnLeakFraction(),
                         null)
                 .at(
                         1,
@@ -355,6 +403,7 @@ public final class InstalledSystem {
      *
      * @return the run, found when first asked for
      * @throws ArithmeticException if the unit has no balance somewhere on the way
+     * @throws IllegalStateException if the blower has no operating point, see {@link #movesAir()}
      */
     public DayRun runDay() {
         DayRun known = day;
@@ -374,6 +423,7 @@ public final class InstalledSystem {
      * @return the run
      * @throws IllegalArgumentException if the setpoint is missing or out of range
      * @throws ArithmeticException if the unit has no balance somewhere on the way
+     * @throws IllegalStateException if the blower has no operating point, see {@link #movesAir()}
      */
     public DayRun runDay(Quantity<Temperature> setpoint) {
         Thermostat set = parts.thermostat.withSetpoint(setpoint);
@@ -445,6 +495,7 @@ public final class InstalledSystem {
      * @return the run
      * @throws IllegalArgumentException if the weather is missing
      * @throws ArithmeticException if the unit has no balance somewhere on the way
+     * @throws IllegalStateException if the blower has no operating point, see {@link #movesAir()}
      */
     public SeasonRun runSeason(HourlyWeather weather) {
         requireGiven(weather, "weather");
@@ -503,13 +554,14 @@ public final class InstalledSystem {
 
     /** The unit on these ducts; with a book, ice gathers on its coil. */
     private UnitResponse response(IceBook book) {
+        Airflow air = airflow();
         return new InstalledUnit(
                 parts.unit.model(),
                 dryAirMassFlow,
                 building.pressure(),
-                airflow.watts(),
-                airflow.supplyLeakFraction(),
-                airflow.returnLeakFraction(),
+                air.watts(),
+                air.supplyLeakFraction(),
+                air.returnLeakFraction(),
                 book);
     }
 
@@ -575,8 +627,8 @@ public final class InstalledSystem {
                 unit.startUpSeconds(),
                 300,
                 900,
-                unit.offCycleWatts() + (fan ? airflow.watts() : 0),
-                fan ? airflow.watts() : 0,
+                unit.offCycleWatts() + (fan ? airflow().watts() : 0),
+                fan ? airflow().watts() : 0,
                 unit.moistureHoldingSeconds(),
                 fan ? unit.evaporationRatio() : 0);
     }
@@ -588,7 +640,6 @@ public final class InstalledSystem {
      * @return changed copy
      * @throws IllegalArgumentException if they are missing or serve a room that the house does not
      *     have
-     * @throws IllegalStateException if the blower would have to run outside its table
      */
     public InstalledSystem withDucts(DuctSystem ducts) {
         requireGiven(ducts, "ducts");
@@ -692,13 +743,21 @@ public final class InstalledSystem {
     public String toString() {
         return String.format(
                 Locale.ROOT,
-                "installed system: %s, %s (%s of standard air), wanted %s, site %s",
+                "installed system: %s, %s, wanted %s, site %s",
                 parts.unit.name(),
-                QuantityText.formatIn(airflow.actual(), Units.CUBIC_FOOT_PER_MINUTE, 3),
-                QuantityText.formatIn(
-                        standardAirflowPerTon(), Units.CUBIC_FOOT_PER_MINUTE_PER_TON, 3),
+                moves(),
                 QuantityText.formatIn(wantedSetpoint(), Units.CELSIUS, 3),
                 QuantityText.formatIn(pressure(), Units.KILOPASCAL, 3));
+    }
+
+    private String moves() {
+        return airflow == null
+                ? "no operating point of the blower"
+                : QuantityText.formatIn(airflow.actual(), Units.CUBIC_FOOT_PER_MINUTE, 3)
+                        + " ("
+                        + QuantityText.formatIn(
+                                standardAirflowPerTon(), Units.CUBIC_FOOT_PER_MINUTE_PER_TON, 3)
+                        + " of standard air)";
     }
 
     /** Builder of a system. */
@@ -887,12 +946,12 @@ public final class InstalledSystem {
         }
 
         /**
-         * Builds the system and finds its airflow.
+         * Builds the system and finds its airflow. Ducts on which the blower has no operating point
+         * are accepted, so that a review can say so; see {@link InstalledSystem#movesAir()}.
          *
          * @return the system
          * @throws IllegalArgumentException if a part is missing, or ducts or thermostat name a room
          *     that the house does not have
-         * @throws IllegalStateException if the blower would have to run outside its table
          */
         public InstalledSystem build() {
             if (building == null) {

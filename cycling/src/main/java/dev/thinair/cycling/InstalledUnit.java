@@ -21,7 +21,7 @@ final class InstalledUnit implements UnitResponse {
      * Air that finds its way past a choked coil, as a share of the rated airflow: the balance of
      * coil and compressor is not asked below it. Assumption.
      */
-    private static final double LEAST_ICED_AIRFLOW = 0.1;
+    private static final double LEAST_ICED_AIRFLOW = 0.06;
 
     private final UnitModel model;
     private final double dryAirMassFlow;

@@ -149,6 +149,19 @@ public interface Remedy {
     }
 
     /**
+     * Has the refrigerant charge set right.
+     *
+     * @return the remedy
+     */
+    static Remedy correctCharge() {
+        return new Change(
+                "have the refrigerant charge set right, once the air is right",
+                Kind.EQUIPMENT,
+                Optional.of(UNIT_CAUTION),
+                s -> s.withUnit(s.unit().withFaults(s.unit().faults().withRightCharge())));
+    }
+
+    /**
      * Adds supply runs from the supply plenum.
      *
      * @param count how many

@@ -39,7 +39,8 @@ public final class Review {
     public record SetAside(Remedy remedy, String reason) {}
 
     private final InstalledSystem system;
-    private final DayRun day;
+    private final DayRun day; // null if the system does not run
+    private final String stopped;
     private final List<Finding> findings;
     private final List<Remedy> remedies;
     private final Comparison comparison;
@@ -55,36 +56,44 @@ public final class Review {
         day = found.day;
         findings = List.copyOf(found.findings);
         rightTons = found.rightTons;
-        carriedTons = found.carriedTons();
+        carriedTons = found.freed.movesAir() ? found.carriedTons() : Double.NaN;
         load = found.loadTotal;
         capacity = found.capacityAtDesign;
         List<SetAside> aside = new ArrayList<>();
         List<Remedy> tried = new ArrayList<>();
         List<Comparison.Row> rows = new ArrayList<>();
-        rows.add(row(Remedy.nothing(), found));
+        stopped = found.stopped;
+        if (stopped == null) {
+            rows.add(row(Remedy.nothing(), found));
+        }
         List<Remedy> candidates = candidates(found);
         candidates.sort(Comparator.comparing(Remedy::kind));
         for (Remedy r : candidates) {
             try {
-                rows.add(row(r, new Assessment(r.apply(system))));
+                Assessment changed = new Assessment(r.apply(system));
+                if (changed.stopped != null) {
+                    aside.add(new SetAside(r, changed.stopped));
+                    continue;
+                }
+                rows.add(row(r, changed));
                 tried.add(r);
             } catch (IllegalStateException | IllegalArgumentException | ArithmeticException e) {
                 aside.add(new SetAside(r, String.valueOf(e.getMessage())));
             }
         }
         remedies = List.copyOf(tried);
-        comparison = new Comparison(rows);
+        comparison = new Comparison(rows, stopped == null);
         setAside = List.copyOf(aside);
     }
 
     /**
-     * Reviews a system.
+     * Reviews a system. One that does not run (the blower outside its table, no balance of coil and
+     * compressor) is reviewed too: a {@link Finding.DoesNotRun} says why, and remedies that make it
+     * run are compared with each other.
      *
      * @param system the system as found
      * @return the verdict
      * @throws IllegalArgumentException if the system is missing
-     * @throws ArithmeticException if the unit as found has no balance somewhere on the design day
-     *     (a real one would stop on its safety controls); the message says where
      */
     public static Review of(InstalledSystem system) {
         if (system == null) {
@@ -161,7 +170,8 @@ public final class Review {
         }
         if (a.has(Finding.SetpointMissed.class)
                 || a.has(Finding.SetpointTooLow.class)
-                || a.has(Finding.CoilIce.class)) {
+                || a.has(Finding.CoilIce.class)
+                || (a.has(Finding.DoesNotRun.class) && a.freed.movesAir())) {
             setpoint(a).ifPresent(r -> list.add(with(free, r)));
         }
         List<Remedy> ducts = ducts(a, free, list);
@@ -211,7 +221,7 @@ public final class Review {
         DayRun d;
         try {
             d = s.runDay(Units.fahrenheit(fahrenheit));
-        } catch (ArithmeticException | IllegalArgumentException e) {
+        } catch (ArithmeticException | IllegalArgumentException | IllegalStateException e) {
             return false;
         }
         return Assessment.miss(d) <= Assessment.MISS_LIMIT
@@ -223,13 +233,19 @@ public final class Review {
         List<Remedy> least = new ArrayList<>();
         InstalledSystem s = a.freed;
         UnitLimits limits = s.limits();
-        double per = Si.cubicMetresPerSecondPerWatt(s.standardAirflowPerTon(), "airflow per ton");
+        double per =
+                s.movesAir()
+                        ? Si.cubicMetresPerSecondPerWatt(
+                                s.standardAirflowPerTon(), "airflow per ton")
+                        : 0;
         double low =
                 Si.cubicMetresPerSecondPerWatt(
                         Units.cubicFeetPerMinutePerTon(limits.airflowLow().value()), "limit");
         boolean tight = a.has(Finding.ReturnRestricted.class);
         boolean leaky =
-                s.airflow().supplyLeakFraction() + s.airflow().returnLeakFraction() > LEAK_LIMIT;
+                s.movesAir()
+                        && s.airflow().supplyLeakFraction() + s.airflow().returnLeakFraction()
+                                > LEAK_LIMIT;
         if (leaky) {
             list.add(with(free, Remedy.sealDucts()));
         }
@@ -242,21 +258,7 @@ public final class Review {
             return least;
         }
         String room = a.roomShortOfAir();
-        int enough = 0;
-        for (int n = 1; n <= MOST_RUNS && enough == 0; n++) {
-            Remedy runs = Remedy.addRuns(n, RUN_DIAMETER, ADDED_LENGTH, room);
-            try {
-                InstalledSystem tried = with(least, runs).apply(s);
-                double reached =
-                        Si.cubicMetresPerSecondPerWatt(
-                                tried.standardAirflowPerTon(), "airflow per ton");
-                if (reached >= low) {
-                    enough = n;
-                }
-            } catch (IllegalStateException beyondTheBlower) {
-                break;
-            }
-        }
+        int enough = runsNeeded(with(least, Remedy.nothing()).apply(s), room, low);
         for (int n = 1; n <= 2; n++) {
             list.add(with(free, Remedy.addRuns(n, RUN_DIAMETER, ADDED_LENGTH, room)));
         }
@@ -276,13 +278,31 @@ public final class Review {
         return least;
     }
 
+    /** Fewest added runs that bring enough air, 0 if the most that are tried do not. */
+    static int runsNeeded(InstalledSystem s, String room, double enough) {
+        for (int n = 1; n <= MOST_RUNS; n++) {
+            InstalledSystem tried = Remedy.addRuns(n, RUN_DIAMETER, ADDED_LENGTH, room).apply(s);
+            if (tried.movesAir()
+                    && Si.cubicMetresPerSecondPerWatt(
+                                    tried.standardAirflowPerTon(), "airflow per ton")
+                            >= enough) {
+                return n;
+            }
+        }
+        return 0;
+    }
+
     private static void equipment(
             Assessment a, List<Remedy> free, List<Remedy> ducts, List<Remedy> list) {
         boolean other =
                 a.has(Finding.UnitTooLarge.class)
                         || a.has(Finding.UnitTooSmall.class)
                         || a.has(Finding.DuctsTooSmall.class)
-                        || a.has(Finding.CoilIce.class);
+                        || a.has(Finding.CoilIce.class)
+                        || a.has(Finding.DoesNotRun.class);
+        if (a.has(Finding.ChargeOff.class)) {
+            list.add(with(free, Remedy.correctCharge()));
+        }
         boolean cycles = a.has(Finding.ShortCycling.class);
         if (!other && !cycles) {
             return;
@@ -302,8 +322,26 @@ public final class Review {
                 list.add(with(free, Remedy.otherUnit(fit.withStaging(staging))));
             }
         }
-        if (fit != kind && !ducts.isEmpty()) {
-            List<Remedy> both = new ArrayList<>(ducts);
+        if (fit == kind) {
+            return;
+        }
+        // Where no added runs bring enough air for the present unit they may for the right one.
+        List<Remedy> both = new ArrayList<>(ducts);
+        InstalledSystem fitted = with(ducts, Remedy.otherUnit(fit)).apply(a.freed);
+        double low =
+                Si.cubicMetresPerSecondPerWatt(
+                        Units.cubicFeetPerMinutePerTon(fitted.limits().airflowLow().value()),
+                        "limit");
+        boolean enough =
+                fitted.movesAir()
+                        && Si.cubicMetresPerSecondPerWatt(
+                                        fitted.standardAirflowPerTon(), "airflow per ton")
+                                >= low;
+        int runs = enough ? 0 : runsNeeded(fitted, a.roomShortOfAir(), low);
+        if (runs > 0) {
+            both.add(Remedy.addRuns(runs, RUN_DIAMETER, ADDED_LENGTH, a.roomShortOfAir()));
+        }
+        if (!both.isEmpty()) {
             both.add(Remedy.otherUnit(fit));
             list.add(with(free, both.toArray(new Remedy[0])));
         }
@@ -322,15 +360,29 @@ public final class Review {
      * The design day of the system as found, at the wanted setpoint.
      *
      * @return the run
+     * @throws IllegalStateException if the system as found does not run, see {@link #operates()}
      */
     public DayRun day() {
+        if (day == null) {
+            throw new IllegalStateException(stopped);
+        }
         return day;
+    }
+
+    /**
+     * Whether the system as found runs at all.
+     *
+     * @return false if its blower has no operating point or its unit no balance on the design day
+     */
+    public boolean operates() {
+        return stopped == null;
     }
 
     /**
      * The airflow of the system as found.
      *
      * @return flows and pressures
+     * @throws IllegalStateException if the blower has no operating point
      */
     public Airflow airflow() {
         return system.airflow();
@@ -398,8 +450,10 @@ public final class Review {
      * registers and a clean filter.
      *
      * @return capacity
+     * @throws IllegalStateException if the blower has no operating point even then
      */
     public Quantity<Power> ductsCarry() {
+        requireKnown(carriedTons);
         return Units.tonsOfRefrigeration(carriedTons);
     }
 
@@ -413,12 +467,21 @@ public final class Review {
     }
 
     /**
-     * Capacity delivered to the rooms in the warmest hour, free things done.
+     * Capacity delivered to the rooms in the warmest hour, free things done, coil clear of ice.
      *
      * @return sensible and latent
+     * @throws IllegalStateException if the system does not run even then
      */
     public Quantity<Power> capacityAtDesign() {
+        requireKnown(capacity);
         return Units.watts(capacity);
+    }
+
+    private void requireKnown(double value) {
+        if (Double.isNaN(value)) {
+            throw new IllegalStateException(
+                    "the system does not run even with the free things done: " + stopped);
+        }
     }
 
     /**
@@ -427,9 +490,15 @@ public final class Review {
      * nothing is needed.
      *
      * @return a row of the comparison
+     * @throws IllegalStateException if the system as found does not run and nothing that was tried
+     *     makes it run
      */
     public Comparison.Row recommended() {
-        Comparison.Row best = comparison.asFound();
+        if (comparison.rows().isEmpty()) {
+            throw new IllegalStateException(
+                    "nothing that was tried makes the system run: " + stopped);
+        }
+        Comparison.Row best = comparison.rows().get(0);
         for (Comparison.Row r : comparison.rows()) {
             boolean fewer = r.remaining() < best.remaining();
             boolean same = r.remaining() == best.remaining() && best.remaining() > 0;
@@ -453,6 +522,15 @@ public final class Review {
                             + " and %d starts; nothing was found.",
                     day.record().totalOnSeconds() / 3600,
                     day.starts());
+        }
+        if (!operates()) {
+            return String.format(
+                    Locale.ROOT,
+                    "The system as found does not run: %s. %s",
+                    findings.get(0).title(),
+                    comparison.rows().isEmpty()
+                            ? "Nothing that was tried makes it run."
+                            : "Start with: " + recommended().title() + ".");
         }
         Comparison.Row r = recommended();
         String right =

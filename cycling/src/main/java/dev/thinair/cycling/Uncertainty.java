@@ -21,8 +21,9 @@ import java.util.stream.IntStream;
  * <p>Inputs are drawn by Latin hypercube (McKay, Beckman and Conover 1979, Technometrics 21(2),
  * from memory): each range is cut into as many equal parts as there are draws, every part is used
  * once, in an order of its own for each input. Influence is Spearman's rank correlation between
- * input and outcome. Same system, ranges, draws and seed give the same result, whatever the number
- * of threads. Immutable.
+ * input and outcome, equal values sharing their mean rank (Spearman 1904, American Journal of
+ * Psychology 15(1), from memory). Same system, ranges, draws and seed give the same result,
+ * whatever the number of threads. Immutable.
  */
 public final class Uncertainty {
 
@@ -331,7 +332,8 @@ public final class Uncertainty {
                                         Input in = inputs.get(i);
                                         s = in.change.apply(value(in, u[i][k])).apply(s);
                                     }
-                                    found[k] = new Assessment(s);
+                                    Assessment a = new Assessment(s);
+                                    found[k] = a.stopped == null ? a : null;
                                 } catch (ArithmeticException | IllegalStateException noState) {
                                     found[k] = null;
                                 }

@@ -104,6 +104,15 @@ public record UnitFaults(
     }
 
     /**
+     * The same with the right charge.
+     *
+     * @return these faults with evaporator and condenser wholly active
+     */
+    public UnitFaults withRightCharge() {
+        return new UnitFaults(condenserConductance, condenserAirflow, 1, 1);
+    }
+
+    /**
      * Whether nothing is wrong.
      *
      * @return true if all factors are one

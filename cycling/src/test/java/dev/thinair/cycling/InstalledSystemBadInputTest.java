@@ -232,7 +232,7 @@ class InstalledSystemBadInputTest {
                                         Severity.NOTE,
                                         Confidence.LOW,
                                         Optional.empty())),
-                bad("at least the system as found", () -> new Comparison(List.of())));
+                bad("at least the system as found", () -> new Comparison(List.of(), true)));
     }
 
     @ParameterizedTest(name = "{0}")

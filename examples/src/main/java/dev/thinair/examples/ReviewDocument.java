@@ -7,6 +7,7 @@ import dev.thinair.cycling.DayRun;
 import dev.thinair.cycling.Evidence;
 import dev.thinair.cycling.Finding;
 import dev.thinair.cycling.Furnace;
+import dev.thinair.cycling.HeatPump;
 import dev.thinair.cycling.InputRule;
 import dev.thinair.cycling.InstalledSystem;
 import dev.thinair.cycling.Review;
@@ -38,7 +39,7 @@ import javax.measure.quantity.Temperature;
 /** Lays the study out as a document, in the order in which a customer asks. */
 final class ReviewDocument {
     /** A miss that nobody feels, K: about half a degree Fahrenheit. */
-    private static final double HELD = 0.28;
+    private static final double HELD = 0.3;
 
     private final Study study;
     private final Job job;
@@ -56,16 +57,22 @@ final class ReviewDocument {
     }
 
     private Document build() {
-        answer();
-        findings();
-        air();
-        loads();
-        airflow();
-        rooms();
-        bigger();
-        moreDuct();
-        size();
-        day();
+        if (study.review.operates()) {
+            answer();
+            findings();
+            air();
+            loads();
+            airflow();
+            rooms();
+            bigger();
+            moreDuct();
+            size();
+            day();
+        } else {
+            stopped();
+            findings();
+            loads();
+        }
         remedies();
         cautions();
         method();
@@ -101,7 +108,7 @@ final class ReviewDocument {
                 .ifPresent(
                         ice ->
                                 s.add(
-                                        "These are the numbers of a day begun with a clear coil on which ice takes"
+                                        "These are the numbers of a day begun with a clear coil and left to itself, on which ice takes"
                                                 + " over: the coil's surface falls to "
                                                 + show.temperature(
                                                         study.review
@@ -111,11 +118,14 @@ final class ReviewDocument {
                                                 + ", from "
                                                 + ice.chokedFrom().getAsInt()
                                                 + ":00 ice takes more than a tenth of the airflow, and at worst it"
-                                                + " leaves "
+                                                + " leaves some "
                                                 + Show.number(
                                                         Show.in(ice.leastAirflow(), Units.PERCENT),
                                                         0)
-                                                + " % of it. Running longer only adds ice."));
+                                                + " % of it. Running longer only adds ice: with the coil kept clear,"
+                                                + " the same unit would miss by "
+                                                + show.difference(ice.clearCoil().miss())
+                                                + "."));
         shortest()
                 .ifPresent(
                         r ->
@@ -165,6 +175,38 @@ final class ReviewDocument {
                                                 + show.tons(study.review.ductsCarry())
                                                 + ".")
                         .orElse("No usual size carries this load; see the remedies."));
+        out.section("The short answer");
+        out.text("The customer says: \u201c" + job.complaint() + "\u201d");
+        out.add(new Document.Answer(s));
+    }
+
+    /** The short answer when the system as found has no state in which it runs. */
+    private void stopped() {
+        List<String> s = new ArrayList<>();
+        s.add(
+                "As described, this system does not run: "
+                        + study.review.findings().get(0).title()
+                        + ". No airflow, coil temperature or cost can be stated for it.");
+        if (study.review.comparison().rows().isEmpty()) {
+            s.add("None of the remedies that were tried makes it run.");
+        } else {
+            Comparison.Row first = study.review.recommended();
+            s.add(
+                    "Start here: "
+                            + first.title()
+                            + ". That brings "
+                            + show.perTon(first.standardAirflowPerTon())
+                            + " of standard air, a coil no colder than "
+                            + show.temperature(first.minimumCoilTemperature())
+                            + ", and "
+                            + show.heat(first.capacity())
+                            + " to the rooms in the hottest hour.");
+        }
+        study.review
+                .rightCapacity()
+                .ifPresent(
+                        c -> s.add("The right size for this house here is " + show.tons(c) + "."));
+        s.add("Check what was entered first: a blower table that ends too early looks the same.");
         out.section("The short answer");
         out.text("The customer says: \u201c" + job.complaint() + "\u201d");
         out.add(new Document.Answer(s));
@@ -389,6 +431,25 @@ final class ReviewDocument {
                         + " at the usual "
                         + show.temperature(w.usualHeating())
                         + ".");
+        job.heatPump().ifPresent(this::heatPump);
+    }
+
+    /** What the heat pump gives on the winter design day, up here. */
+    private void heatPump(HeatPump pump) {
+        Quantity<Temperature> cold = job.heatingDay().dryBulb();
+        Quantity<Power> gives = pump.capacity(cold, job.site().pressure());
+        double need = Si.watts(study.heatingWanted.peak(), "heating load");
+        double rest = need - Si.watts(gives, "heating capacity");
+        out.text(
+                "The heat pump gives "
+                        + show.heat(gives)
+                        + " then, "
+                        + Show.number(pump.coefficientOfPerformance(cold, job.site().pressure()), 1)
+                        + " times the electricity it takes: "
+                        + (rest > 0
+                                ? show.heat(Units.watts(rest))
+                                        + " short of the wanted setpoint, for backup heat to cover."
+                                : "enough for the wanted setpoint."));
     }
 
     private double[] perHour(DesignLoad load) {
@@ -605,7 +666,7 @@ final class ReviewDocument {
         }
         out.add(
                 byColumn(
-                        "In the hottest hour, air entering as the customer wants it",
+                        "In the hottest hour, air entering as the customer wants it, coils clear of ice",
                         List.of(
                                 "rated capacity",
                                 "standard air, each ton",
@@ -788,29 +849,34 @@ final class ReviewDocument {
         List<List<String>> columns = new ArrayList<>();
         for (InstalledSystem s : cases) {
             SeasonRun run = study.season(s);
-            columns.add(
-                    List.of(
-                            show.hours(run.hoursOn()),
-                            Show.number(run.starts(), 0),
-                            show.span(run.longestRun()),
-                            show.degreeHours(run.degreeHoursAboveSetpoint()),
-                            Integer.toString(run.hoursIced()),
-                            show.energyWhole(run.electricity()),
-                            show.money(run.cost(), run.currency())));
+            List<String> column = new ArrayList<>();
+            column.add(show.hours(run.hoursOn()));
+            column.add(Show.number(run.starts(), 0));
+            job.lifeStarts().ifPresent(n -> column.add(Show.number(100 * run.wear(n), 1) + " %"));
+            column.add(show.span(run.longestRun()));
+            column.add(show.degreeHours(run.degreeHoursAboveSetpoint()));
+            column.add(Integer.toString(run.hoursIced()));
+            column.add(show.energyWhole(run.electricity()));
+            column.add(show.money(run.cost(), run.currency()));
+            columns.add(column);
         }
+        List<String> measures = new ArrayList<>();
+        measures.add("hours on");
+        measures.add("starts");
+        job.lifeStarts().ifPresent(n -> measures.add("wear, of " + Show.number(n, 0) + " starts"));
+        measures.addAll(
+                List.of(
+                        "longest run",
+                        "degree hours above",
+                        "hours choked by ice",
+                        "electricity",
+                        "cost"));
         out.add(
                 byColumn(
-                        "A whole year's cooling in the job file's typical weather, thermostat at "
+                        "A whole year's cooling in the job file's weather, thermostat at "
                                 + show.temperature(job.wishes().cooling())
                                 + "; the cost holds the year's fixed charge",
-                        List.of(
-                                "hours on",
-                                "starts",
-                                "longest run",
-                                "degree hours above",
-                                "hours choked by ice",
-                                "electricity",
-                                "cost"),
+                        measures,
                         names,
                         columns));
     }
@@ -860,6 +926,11 @@ final class ReviewDocument {
             out.text("Nothing needs to be done.");
             return;
         }
+        if (study.review.comparison().rows().isEmpty()) {
+            out.text("None of the remedies that were tried makes the system run.");
+            setAside();
+            return;
+        }
         List<List<String>> rows = new ArrayList<>();
         Comparison.Row best = study.review.recommended();
         int marked = -1;
@@ -896,6 +967,10 @@ final class ReviewDocument {
                                 "warnings left"),
                         rows,
                         marked));
+        setAside();
+    }
+
+    private void setAside() {
         for (Review.SetAside s : study.review.setAside()) {
             out.text("Set aside: " + s.remedy().title() + " (" + s.reason() + ").");
         }

@@ -89,8 +89,14 @@ final class Study {
         try {
             review = Review.of(asFound);
         } finally {
-            settle(beside);
+            // What a system that does not run throws there, its review says better.
+            beside.handle((done, thrown) -> done).join();
         }
+        if (!review.operates()) {
+            cases = Map.of();
+            return;
+        }
+        settle(beside);
         cases = cases();
         settle(
                 CompletableFuture.allOf(

@@ -214,6 +214,96 @@ class ServiceCallTest {
     }
 
     @Test
+    void a_blower_outside_its_table_still_gets_a_verdict(@TempDir Path dir) throws Exception {
+        String choked =
+                DemoText.read()
+                        .replace("position: open", "position: shut")
+                        .replaceAll("position: partly(, open-share: \\d+ %)?", "position: shut")
+                        .replaceAll("(?m)^ *(supply|return)-leakage-at-25-pascals: [^\n]*\n", "")
+                        .replaceFirst("found-drop: [^\n]*\n", "found-drop: 3 in. w.g.\n");
+        Ran ran =
+                run(
+                        Files.writeString(dir.resolve("job.yaml"), choked).toString(),
+                        dir.resolve("page.html").toString());
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.status()).isZero();
+        assertThat(ran.out())
+                .contains("this system does not run")
+                .contains("The blower has no operating point on these ducts [serious]")
+                .contains("Start here: open all registers and grilles")
+                .contains("Remedies side by side");
+        assertThat(dir.resolve("page.html")).exists();
+    }
+
+    @Test
+    void what_a_practitioner_knows_of_unit_and_tariff_can_stand_in_the_file() throws Exception {
+        String text = DemoText.read();
+        text =
+                DemoText.with(
+                        text,
+                        "\nthermostat:\n",
+                        """
+
+                          off-cycle-power: 30 W
+                          start-up-time: 90 s
+                          coil-holds: 600 s
+                          evaporation-ratio: 0.4
+                          life-starts: 100000
+                          performance-points:
+                            - {entering-dry-bulb: 80 degF, entering-wet-bulb: 67 degF, outdoor-dry-bulb: 85 degF, airflow: 1400 cfm, total-capacity: 44200 BTU/h, sensible-capacity: 32000 BTU/h, power: 3300 W, indoor-fan-power: 450 W}
+                            - {entering-dry-bulb: 80 degF, entering-wet-bulb: 67 degF, outdoor-dry-bulb: 105 degF, airflow: 1400 cfm, total-capacity: 38900 BTU/h, sensible-capacity: 30400 BTU/h, power: 4200 W, indoor-fan-power: 450 W}
+
+                        heat-pump:
+                          capacity-at-47-degF: 40000 BTU/h
+                          power-at-47-degF: 3300 W
+                          capacity-at-17-degF: 24000 BTU/h
+                          power-at-17-degF: 2900 W
+
+                        thermostat:
+                          second-stage-differential: 0.7 degF_diff
+                          second-stage-delay: 20 min
+                          minimum-off-time: 3 min
+                        """);
+        text =
+                text.replaceFirst(
+                        "(?m)^tariff:\n",
+                        "tariff:\n  peak-energy: 0.31 USD/kWh\n  peak-from: 15\n  peak-to: 20\n"
+                                + "  peak-days: weekdays\n  demand: 6 USD/kW\n");
+        // The unit's keys must follow the unit's others.
+        Job job = Job.read(unitKeysInPlace(text), "all of it");
+        assertThat(job.unit().offCycleWatts()).isEqualTo(30);
+        assertThat(job.unit().startUpSeconds()).isEqualTo(90);
+        assertThat(job.unit().moistureHoldingSeconds()).isEqualTo(600);
+        assertThat(job.unit().evaporationRatio()).isEqualTo(0.4);
+        assertThat(job.unit().fitDeviation().orElseThrow()).isLessThan(0.05);
+        assertThat(job.lifeStarts()).hasValue(100_000);
+        assertThat(job.thermostat().secondStageDelaySeconds()).isEqualTo(1200);
+        assertThat(job.thermostat().minimumOffSeconds()).isEqualTo(180);
+        assertThat(job.tariff().costOfDay(hours(16)).energyCharge()).isCloseTo(0.31, within(1e-9));
+        assertThat(job.tariff().costOfDay(hours(9)).energyCharge()).isLessThan(0.31);
+        assertThat(job.tariff().costOfDay(hours(9)).demandCharge())
+                .isCloseTo(6 * 12 / 365.0, within(0.01));
+        String report = TextForm.of(ReviewDocument.of(new Study(job)));
+        assertThat(report).contains("wear, of 100,000 starts").contains("The heat pump gives");
+    }
+
+    private static double[] hours(int one) {
+        double[] kilowattHours = new double[24];
+        kilowattHours[one] = 1;
+        return kilowattHours;
+    }
+
+    /** Moves what was put before the thermostat to the end of the unit, ahead of the furnace. */
+    private static String unitKeysInPlace(String text) {
+        int from = text.indexOf("  off-cycle-power");
+        int to = text.indexOf("\nheat-pump:");
+        String keys = text.substring(from, to);
+        String rest = text.substring(0, from) + text.substring(to);
+        int unit = rest.indexOf("\nunit:\n") + "\nunit:\n".length();
+        return rest.substring(0, unit) + keys + rest.substring(unit);
+    }
+
+    @Test
     void opening_all_registers_in_the_file_shares_the_air_anew() throws Exception {
         String open =
                 DemoText.read()

@@ -1,6 +1,7 @@
 package dev.thinair.examples.job;
 
 import dev.thinair.cycling.CoolingUnit;
+import dev.thinair.cycling.HeatPump;
 import dev.thinair.cycling.InstalledSystem;
 import dev.thinair.cycling.Tariff;
 import dev.thinair.cycling.Thermostat;
@@ -17,6 +18,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalInt;
 import javax.measure.Quantity;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -32,7 +34,7 @@ import javax.measure.quantity.Temperature;
  * @param site the place
  * @param coolingDay summer design day
  * @param heatingDay winter design day
- * @param weather a typical year
+ * @param weather a typical year, from the file's climate, its weather file, or its design days
  * @param house the house
  * @param ducts the ducts as found
  * @param unit the unit as found
@@ -40,6 +42,8 @@ import javax.measure.quantity.Temperature;
  * @param thermostatRoom where the thermostat hangs, if the file says so
  * @param tariff what electricity costs
  * @param furnace the furnace, if there is one
+ * @param heatPump the unit's heating side, if it has one
+ * @param lifeStarts starts that the compressor is taken to last, if the file says so
  * @param wishes setpoints and humidity
  */
 public record Job(
@@ -57,6 +61,8 @@ public record Job(
         Optional<String> thermostatRoom,
         Tariff tariff,
         Optional<Burner> furnace,
+        Optional<HeatPump> heatPump,
+        OptionalInt lifeStarts,
         Wishes wishes) {
 
     /** The job file shipped with the program. */
@@ -94,11 +100,12 @@ public record Job(
      * @throws JobFileException if the file cannot be used; the message is one line
      */
     public static Job read(Path path) throws JobFileException {
-        return of(JobReader.read(path));
+        Path parent = path.toAbsolutePath().getParent();
+        return of(JobReader.read(path), parent);
     }
 
     /**
-     * Reads a job file held in memory.
+     * Reads a job file held in memory; a weather file is looked for in the working directory.
      *
      * @param text the file's text
      * @param name what errors call it
@@ -106,7 +113,7 @@ public record Job(
      * @throws JobFileException if the text cannot be used; the message is one line
      */
     public static Job read(String text, String name) throws JobFileException {
-        return of(JobReader.read(text, name));
+        return of(JobReader.read(text, name), Path.of(""));
     }
 
     /**
@@ -117,7 +124,7 @@ public record Job(
      */
     public static Job shipped() throws JobFileException {
         try (InputStream in = Job.class.getResourceAsStream("/dev/thinair/examples/" + SHIPPED)) {
-            return of(JobReader.read(in, SHIPPED));
+            return of(JobReader.read(in, SHIPPED), Path.of(""));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -163,7 +170,7 @@ public record Job(
         return system.build();
     }
 
-    private static Job of(Part part) throws JobFileException {
+    private static Job of(Part part, Path folder) throws JobFileException {
         JobHouse house = new JobHouse(part);
         JobUnit unit = new JobUnit(part);
         Site site = house.site();
@@ -175,7 +182,7 @@ public record Job(
                 site,
                 house.coolingDay(site),
                 house.heatingDay(site),
-                house.weather(site),
+                house.weather(site, folder),
                 house.house(),
                 new JobDucts(part).ducts(),
                 unit.unit(),
@@ -190,6 +197,10 @@ public record Job(
                                         new Burner(
                                                 f.amount("input", Power.class),
                                                 f.ratio("efficiency"))),
+                unit.heatPump(),
+                part.part("unit").has("life-starts")
+                        ? OptionalInt.of(part.part("unit").count("life-starts"))
+                        : OptionalInt.empty(),
                 new Wishes(
                         customer.amount("cooling-setpoint", Temperature.class),
                         customer.amount("heating-setpoint", Temperature.class),

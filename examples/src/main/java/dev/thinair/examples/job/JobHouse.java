@@ -32,6 +32,7 @@ import dev.thinair.units.ThermalConductivity;
 import dev.thinair.units.ThermalResistance;
 import dev.thinair.units.ThermalTransmittance;
 import dev.thinair.units.Units;
+import java.nio.file.Path;
 import java.time.Month;
 import java.time.ZoneOffset;
 import java.util.HashMap;
@@ -126,9 +127,24 @@ final class JobHouse {
     }
 
     /** A typical year made from the months' means; sun and wind as on the cooling day. */
-    HourlyWeather weather(Site site) throws JobFileException {
-        Part p = job.part("climate");
+    HourlyWeather weather(Site site, Path folder) throws JobFileException {
         Part day = job.part("cooling-day");
+        if (job.has("weather-file")) {
+            return WeatherFile.read(folder.resolve(job.text("weather-file")), site);
+        }
+        if (!job.has("climate")) {
+            CoolingDesignDay summer = coolingDay(site);
+            HeatingDesignDay winter = heatingDay(site);
+            return Model.at(
+                    day,
+                    () ->
+                            HourlyWeather.between(
+                                    summer,
+                                    winter,
+                                    day.ratio("beam-optical-depth"),
+                                    day.ratio("diffuse-optical-depth")));
+        }
+        Part p = job.part("climate");
         HourlyWeather.Year year = HourlyWeather.yearAt(site).calendarYear(YEAR);
         for (Part m : p.parts("months")) {
             Model.at(

@@ -40,7 +40,15 @@ final class JobLinks {
         }
         Part customer = job.part("customer");
         Set<Integer> months = new HashSet<>();
-        for (Part month : job.part("climate").parts("months")) {
+        if (job.has("climate") && job.has("weather-file")) {
+            throw job.fault(
+                    "weather-file",
+                    "is given beside climate",
+                    "give one of them, or none for a year made from the two design days");
+        }
+        tariff(job.part("tariff"));
+        List<Part> climate = job.has("climate") ? job.part("climate").parts("months") : List.of();
+        for (Part month : climate) {
             if (!months.add(month.count("month"))) {
                 throw month.fault("month", "month given twice", "give each month once");
             }
@@ -51,6 +59,30 @@ final class JobLinks {
                     "heating-setpoint",
                     "is above the summer design dry bulb",
                     "allowed is a usual room temperature");
+        }
+    }
+
+    private static void tariff(Part tariff) throws JobFileException {
+        for (String key : List.of("peak-from", "peak-to")) {
+            if (tariff.has("peak-energy") != tariff.has(key)) {
+                throw tariff.fault(
+                        tariff.has("peak-energy") ? "peak-energy" : key,
+                        "peak hours are described in part",
+                        "give peak-energy, peak-from and peak-to together, or none of them");
+            }
+        }
+        if (tariff.has("peak-days") && !tariff.has("peak-energy")) {
+            throw tariff.fault(
+                    "peak-days", "there are no peak hours", "give peak-energy, or leave it out");
+        }
+        String currency = tariff.price("energy").currency();
+        for (String key : List.of("peak-energy", "demand")) {
+            if (tariff.has(key) && !tariff.price(key).currency().equals(currency)) {
+                throw tariff.fault(
+                        key,
+                        "is in another currency than the energy price",
+                        "give both in " + currency);
+            }
         }
     }
 

@@ -570,6 +570,35 @@ final class JobSchema {
                                             "outdoors")),
                             "where most of the ducts run"));
 
+    private static final Fields PERFORMANCE_POINT =
+            Fields.of(
+                    need(
+                            "entering-dry-bulb",
+                            temperature("an entering dry bulb", "60 degF", "100 degF"),
+                            "of the air entering the coil"),
+                    need(
+                            "entering-wet-bulb",
+                            temperature("an entering wet bulb", "45 degF", "85 degF"),
+                            "of the air entering the coil"),
+                    need(
+                            "outdoor-dry-bulb",
+                            temperature("an outdoor dry bulb", "55 degF", "125 degF"),
+                            ""),
+                    need("airflow", flow("an airflow", "150 cfm", "5000 cfm"), "standard air"),
+                    need("total-capacity", power("a capacity", "4000 BTU/h", "200000 BTU/h"), ""),
+                    need(
+                            "sensible-capacity",
+                            power("a capacity", "3000 BTU/h", "200000 BTU/h"),
+                            ""),
+                    need(
+                            "power",
+                            power("an electric power", "200 W", "25000 W"),
+                            "of all that the capacities are net of"),
+                    may(
+                            "indoor-fan-power",
+                            power("an electric power", "0 W", "2500 W"),
+                            "counted in the figures; none if left out (a gross table)"));
+
     private static final Fields UNIT =
             Fields.of(
                     need("name", new Name(), ""),
@@ -605,7 +634,52 @@ final class JobSchema {
                     may(
                             "refrigerant-charge",
                             ratio("a share", "60 %", "140 %"),
-                            "of the right charge; 100 % if left out"));
+                            "of the right charge; 100 % if left out"),
+                    may(
+                            "performance-points",
+                            new Items(PERFORMANCE_POINT, 2, 200),
+                            "the maker's expanded table at sea level, full stage: the unit's model is"
+                                    + " fitted to it; none if left out"),
+                    may(
+                            "off-cycle-power",
+                            power("an electric power", "0 W", "500 W"),
+                            "while the compressor is off; 1 % of the rated power if left out"),
+                    may(
+                            "start-up-time",
+                            Amount.between(Time.class, "a time", "0 s", "600 s"),
+                            "time constant of the capacity after a start; 60 s if left out"),
+                    may(
+                            "coil-holds",
+                            Amount.between(Time.class, "a time", "1 s", "7200 s"),
+                            "water on the coil, as time of its steady moisture removal; 720 s if left out"),
+                    may(
+                            "evaporation-ratio",
+                            ratio("a ratio", "0 1", "5 1"),
+                            "of that water at switch-off with the fan on, over the steady moisture"
+                                    + " removal; 0.33 if left out"),
+                    may(
+                            "life-starts",
+                            new Count(1000, 5_000_000),
+                            "starts that the compressor is taken to last; wear is not counted if left out"));
+
+    private static final Fields HEAT_PUMP =
+            Fields.of(
+                    need(
+                            "capacity-at-47-degF",
+                            power("a heating capacity", "4000 BTU/h", "200000 BTU/h"),
+                            "rated, sea level"),
+                    need(
+                            "power-at-47-degF",
+                            power("an electric power", "200 W", "25000 W"),
+                            "rated, all of it"),
+                    need(
+                            "capacity-at-17-degF",
+                            power("a heating capacity", "2000 BTU/h", "200000 BTU/h"),
+                            "rated, sea level"),
+                    need(
+                            "power-at-17-degF",
+                            power("an electric power", "200 W", "25000 W"),
+                            "rated, all of it"));
 
     private static final Fields FURNACE =
             Fields.of(
@@ -633,11 +707,49 @@ final class JobSchema {
                                     "0.2 degF_diff",
                                     "5 degF_diff"),
                             "between on and off"),
-                    may("fan", new Choice(List.of("auto", "on")), "auto if left out"));
+                    may("fan", new Choice(List.of("auto", "on")), "auto if left out"),
+                    may(
+                            "second-stage-differential",
+                            Amount.between(
+                                    TemperatureDifference.class,
+                                    "a temperature difference",
+                                    "0.1 degF_diff",
+                                    "5 degF_diff"),
+                            "above switching on, at which a two-stage unit gets its second stage;"
+                                    + " 0.5 degF_diff if left out"),
+                    may(
+                            "second-stage-delay",
+                            Amount.between(Time.class, "a time", "1 min", "24 h"),
+                            "at the first stage, after which the second comes in anyway; 30 min if left"
+                                    + " out"),
+                    may(
+                            "minimum-off-time",
+                            Amount.between(Time.class, "a time", "0 min", "30 min"),
+                            "of the compressor; none if left out"));
 
     private static final Fields TARIFF =
             Fields.of(
-                    need("energy", new Price("kWh"), "such as 0.14 USD/kWh"),
+                    need(
+                            "energy",
+                            new Price("kWh"),
+                            "such as 0.14 USD/kWh; outside the peak hours if there are any"),
+                    may(
+                            "peak-energy",
+                            new Price("kWh"),
+                            "in the peak hours; no peak if left out, else with peak-from and peak-to"),
+                    may(
+                            "peak-from",
+                            new Count(0, 23),
+                            "first peak hour of the day, local standard time"),
+                    may("peak-to", new Count(0, 24), "hour at which the peak ends"),
+                    may(
+                            "peak-days",
+                            new Choice(List.of("all", "weekdays")),
+                            "all if left out; the design day counts as a weekday"),
+                    may(
+                            "demand",
+                            new Price("kW"),
+                            "for the month's highest hourly mean, such as 8 USD/kW; none if left out"),
                     may("fixed", new Price("month"), "such as 12 USD/month; none if left out"));
 
     /** The whole file. */
@@ -648,11 +760,24 @@ final class JobSchema {
                     need("site", SITE, ""),
                     need("cooling-day", COOLING_DAY, ""),
                     need("heating-day", HEATING_DAY, ""),
-                    need("climate", CLIMATE, "for the season's running cost"),
+                    may(
+                            "climate",
+                            CLIMATE,
+                            "for the season's running cost; without it and without weather-file a year is"
+                                    + " made from the two design days"),
+                    may(
+                            "weather-file",
+                            new Words(300),
+                            "instead of climate: path of a table of hourly weather, seen from the job"
+                                    + " file's folder"),
                     need("house", HOUSE, ""),
                     need("ducts", DUCTS, ""),
                     need("unit", UNIT, ""),
                     may("furnace", FURNACE, "none if left out"),
+                    may(
+                            "heat-pump",
+                            HEAT_PUMP,
+                            "the unit's heating side, if it is a heat pump; none if left out"),
                     need("thermostat", THERMOSTAT, ""),
                     need("tariff", TARIFF, ""));
 

@@ -13,6 +13,7 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Energy;
 import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Power;
 import javax.measure.quantity.Pressure;
 import javax.measure.quantity.Temperature;
@@ -180,6 +181,12 @@ public final class Show {
         }
         if (is(u, Units.CUBIC_METRE_PER_SECOND)) {
             return flow((Quantity<VolumeFlow>) q);
+        }
+        if (is(u, Units.KILOGRAM)) {
+            Quantity<Mass> m = (Quantity<Mass>) q;
+            return both(
+                    number(in(m, Units.POUND), 1) + " lb",
+                    number(in(m, Units.KILOGRAM), 1) + " kg");
         }
         if (is(u, Units.KILOGRAM_PER_SECOND)) {
             return mass((Quantity<MassFlow>) q);

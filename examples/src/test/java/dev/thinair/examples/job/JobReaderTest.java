@@ -34,13 +34,15 @@ class JobReaderTest {
                         "tarif:\n",
                         "tarif:",
                         "tarif: unknown key; did you mean tariff? known keys here: title, customer, site, "
-                                + "cooling-day, heating-day, climate, house, ducts, unit, furnace, thermostat, tariff"),
+                                + "cooling-day, heating-day, climate, weather-file, house, ducts, unit, furnace, heat-pump, "
+                                + "thermostat, tariff"),
                 bad(
                         "unknown key without a likely meaning",
                         "  fan: auto\n",
                         "  wlan-password: x\n",
                         "wlan-password",
-                        "thermostat.wlan-password: unknown key; known keys here: room, setpoint, differential, fan"),
+                        "thermostat.wlan-password: unknown key; known keys here: room, setpoint, differential, fan, "
+                                + "second-stage-differential, second-stage-delay, minimum-off-time"),
                 bad(
                         "missing key",
                         "  elevation: 7200 ft\n",

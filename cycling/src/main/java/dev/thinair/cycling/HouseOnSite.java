@@ -22,6 +22,9 @@ final class HouseOnSite implements Building {
     /** Finite volumes as thick as heat gets in this time, s: coarse enough for many runs. */
     private static final double CELL_TIME = 3600;
 
+    /** What the reduced model may lose of an effect on a room's air. */
+    private static final double MODEL_TOLERANCE = 1e-4;
+
     private static final double INDOORS = 297.15; // K
 
     private final CompiledHouse house;
@@ -57,7 +60,7 @@ final class HouseOnSite implements Building {
         if (doorway != null) {
             openDoors(conductance, capacity, doorway, hub, day.outdoorHours().pressure());
         }
-        modal = ModalHouse.of(capacity, conductance);
+        modal = ModalHouse.reduced(capacity, conductance, airNodes, MODEL_TOLERANCE);
         forcing = network.forcing(day);
         hours = day.outdoorHours();
     }

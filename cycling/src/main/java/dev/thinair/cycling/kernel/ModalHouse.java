@@ -22,7 +22,8 @@ import org.apache.commons.math3.linear.EigenDecomposition;
  * <p>Accuracy: the eigen decomposition leaves a residual near 1e-14 of the largest rate; a rate
  * <var>r</var> times smaller than the largest is known to about 1e-16/<var>r</var>.
  *
- * <p>Immutable after construction; any thread may share it.
+ * <p>Immutable after construction; any thread may share it. A house of many nodes can be {@linkplain
+ * #reduced reduced} to fewer modes.
  */
 public final class ModalHouse {
 
@@ -63,6 +64,47 @@ public final class ModalHouse {
      * @throws ArithmeticException if the eigenvalue iteration fails
      */
     public static ModalHouse of(double[] capacity, double[][] conductance) {
+        return of(capacity, conductance, null, 0);
+    }
+
+    /**
+     * A house of many nodes by few modes: those that are needed for the temperatures of some nodes
+     * (the rooms' air). Steady states of those nodes and the heat balance of the whole house stay
+     * exact; of what any heat into any node does to a watched node on any time scale at most the
+     * tolerance is lost, measured against the effect of as much heat stored, spread at worst. The
+     * temperatures of other nodes are only as good as it takes for that. The time scales go from
+     * three times the house's own down to the fastest watched node's; in between the tolerance is
+     * held at a grid that is refined until it is met.
+     *
+     * <p>With a tolerance of 1e-4 the rooms' air follows the whole model to some millikelvins, by
+     * about six modes a room. The cost grows with the number of nodes and the square of the number
+     * of modes; a house whose layers are numbered in order after its rooms is done fastest.
+     *
+     * @param capacity heat capacity of each node, J/K, above 0
+     * @param conductance symmetric positive definite matrix of conductances, W/K
+     * @param watched the nodes that are looked at or heated or cooled by a unit, at least one
+     * @param tolerance relative, in [1e-7, 0.1]
+     * @return the house in the modes of the reduced model
+     * @throws IllegalArgumentException as {@link #of(double[], double[][])}; or if a watched node is
+     *     not in the house, none is watched, or the tolerance is out of range
+     * @throws ArithmeticException if the eigenvalue iteration fails
+     */
+    public static ModalHouse reduced(
+            double[] capacity, double[][] conductance, int[] watched, double tolerance) {
+        if (watched == null || watched.length == 0) {
+            throw new IllegalArgumentException("a reduced house needs at least one watched node");
+        }
+        if (capacity != null) {
+            for (int w : watched) {
+                Range.require("watched node", w, 0, capacity.length - 1, "");
+            }
+        }
+        Range.require("tolerance of the reduction", tolerance, 1e-7, 0.1, "");
+        return of(capacity, conductance, watched.clone(), tolerance);
+    }
+
+    private static ModalHouse of(
+            double[] capacity, double[][] conductance, int[] watched, double tolerance) {
         if (capacity == null || conductance == null) {
             throw new IllegalArgumentException(
                     "house needs an array of heat capacities and a matrix of conductances, not null");
@@ -97,11 +139,7 @@ public final class ModalHouse {
                 largest = Math.max(largest, Math.abs(k));
             }
         }
-        double[] rootC = new double[n];
-        for (int i = 0; i < n; i++) {
-            rootC[i] = Math.sqrt(capacity[i]);
-        }
-        double[][] s = new double[n][n];
+        double[][] mean = new double[n][n];
         double[] loss = new double[n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
@@ -122,14 +160,54 @@ public final class ModalHouse {
                                     + conductance[j][i]
                                     + " W/K");
                 }
-                double mean = 0.5 * (conductance[i][j] + conductance[j][i]);
-                s[i][j] = mean / (rootC[i] * rootC[j]);
-                loss[i] += mean;
+                mean[i][j] = 0.5 * (conductance[i][j] + conductance[j][i]);
+                loss[i] += mean[i][j];
+            }
+        }
+        if (watched != null) {
+            return reduced(capacity.clone(), mean, loss, watched, tolerance);
+        }
+        double[] rootC = new double[n];
+        for (int i = 0; i < n; i++) {
+            rootC[i] = Math.sqrt(capacity[i]);
+        }
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                mean[i][j] /= rootC[i] * rootC[j];
             }
         }
         double[] rate = new double[n];
         double[][] vector = new double[n][n];
-        decompose(s, rate, vector);
+        decompose(mean, rate, vector);
+        requireLosses(rate);
+        return new ModalHouse(capacity.clone(), rate, vector, loss);
+    }
+
+    private static ModalHouse reduced(
+            double[] capacity, double[][] conductance, double[] loss, int[] watched, double tol) {
+        int n = capacity.length;
+        HouseReduction reduction = new HouseReduction(capacity, conductance, watched, tol);
+        double[][] basis = reduction.basis();
+        int m = basis.length;
+        double[] rate = new double[m];
+        double[][] turn = new double[m][m];
+        decompose(reduction.projected(), rate, turn);
+        requireLosses(rate);
+        double[][] vector = new double[n][m];
+        for (int i = 0; i < n; i++) {
+            double[] row = vector[i];
+            for (int b = 0; b < m; b++) {
+                double share = basis[b][i];
+                double[] turned = turn[b];
+                for (int k = 0; k < m; k++) {
+                    row[k] += share * turned[k];
+                }
+            }
+        }
+        return new ModalHouse(capacity, rate, vector, loss);
+    }
+
+    private static void requireLosses(double[] rate) {
         double fastest = 0;
         double slowest = Double.POSITIVE_INFINITY;
         for (double r : rate) {
@@ -144,7 +222,6 @@ public final class ModalHouse {
                             + fastest
                             + " 1/s; every node needs a path of heat to the surroundings");
         }
-        return new ModalHouse(capacity.clone(), rate, vector, loss);
     }
 
     private static void decompose(double[][] s, double[] rate, double[][] vector) {
@@ -169,7 +246,7 @@ public final class ModalHouse {
     }
 
     /**
-     * Number of nodes, equal to the number of modes.
+     * Number of nodes.
      *
      * @return n, at least 1
      */
@@ -216,7 +293,7 @@ public final class ModalHouse {
      */
     public double[] row(double[] weights) {
         requireLength("weights", weights);
-        double[] g = new double[size];
+        double[] g = new double[rate.length];
         for (int i = 0; i < size; i++) {
             if (!(Math.abs(weights[i]) < Double.POSITIVE_INFINITY)) {
                 throw new IllegalArgumentException(
@@ -224,7 +301,7 @@ public final class ModalHouse {
             }
             double w = weights[i] / rootCapacity[i];
             if (w != 0) {
-                for (int k = 0; k < size; k++) {
+                for (int k = 0; k < g.length; k++) {
                     g[k] += w * vector[i][k];
                 }
             }
@@ -240,11 +317,11 @@ public final class ModalHouse {
      * @param out receives one entry per mode
      */
     public void forcing(double[] heat, double[] out) {
-        int n = size;
+        int n = rate.length;
         for (int k = 0; k < n; k++) {
             out[k] = 0;
         }
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < size; i++) {
             double q = heat[i];
             // Inner layers get no heat of their own: most rows are skipped.
             if (q != 0) {
@@ -264,11 +341,11 @@ public final class ModalHouse {
      * @param out receives one entry per mode
      */
     public void toModal(double[] temperature, double[] out) {
-        int n = size;
+        int n = rate.length;
         for (int k = 0; k < n; k++) {
             out[k] = 0;
         }
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < size; i++) {
             double x = temperature[i] * rootCapacity[i];
             double[] row = vector[i];
             for (int k = 0; k < n; k++) {
@@ -284,8 +361,8 @@ public final class ModalHouse {
      * @param out receives one temperature per node, K
      */
     public void toNodes(double[] z, double[] out) {
-        int n = size;
-        for (int i = 0; i < n; i++) {
+        int n = rate.length;
+        for (int i = 0; i < size; i++) {
             double sum = 0;
             double[] row = vector[i];
             for (int k = 0; k < n; k++) {
@@ -305,9 +382,9 @@ public final class ModalHouse {
      */
     public double[] steady(double[] heat) {
         requireLength("heat", heat);
-        double[] f = new double[size];
+        double[] f = new double[rate.length];
         forcing(heat, f);
-        for (int k = 0; k < size; k++) {
+        for (int k = 0; k < f.length; k++) {
             f[k] /= rate[k];
         }
         double[] out = new double[size];
@@ -331,13 +408,14 @@ public final class ModalHouse {
         requireLength("heat", heat);
         requireLength("slope of heat", heatSlope);
         Range.require("time", seconds, 0, 1e12, "s");
-        double[] z = new double[size];
-        double[] f = new double[size];
-        double[] fs = new double[size];
+        int m = rate.length;
+        double[] z = new double[m];
+        double[] f = new double[m];
+        double[] fs = new double[m];
         toModal(temperature, z);
         forcing(heat, f);
         forcing(heatSlope, fs);
-        for (int k = 0; k < size; k++) {
+        for (int k = 0; k < m; k++) {
             double b = fs[k] / rate[k];
             double a = (f[k] - b) / rate[k];
             z[k] = a + b * seconds + (z[k] - a) * Math.exp(-rate[k] * seconds);
@@ -347,8 +425,12 @@ public final class ModalHouse {
         return out;
     }
 
-    /** Number of modes. */
-    int modes() {
+    /**
+     * Number of modes: that of the nodes, or fewer in a reduced house.
+     *
+     * @return m, at least 1
+     */
+    public int modes() {
         return rate.length;
     }
 

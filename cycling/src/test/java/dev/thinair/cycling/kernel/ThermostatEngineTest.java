@@ -355,6 +355,93 @@ class ThermostatEngineTest {
         assertThat(Math.abs(run.waterImbalance())).isLessThan(1e-9);
     }
 
+    /** Starts and running seconds of a thermostat that is looked at once a step. */
+    private static double[] stepped(TestHouse house, HouseDrive drive, double q, double dt) {
+        ModalHouse modal = house.modal();
+        double[] rate = modal.rates();
+        double[] sensor = modal.row(house.air());
+        int n = rate.length;
+        double[] z = new double[n];
+        double[] start = new double[house.n];
+        Arrays.fill(start, 297.15);
+        modal.toModal(start, z);
+        double[] f0 = new double[n];
+        double[] f1 = new double[n];
+        double[] decay = new double[n];
+        double[] gain = new double[n];
+        for (int k = 0; k < n; k++) {
+            decay[k] = Math.exp(-rate[k] * dt);
+            gain[k] = -Math.expm1(-rate[k] * dt) / rate[k];
+        }
+        modal.forcing(drive.heat[0], f0);
+        boolean on = false;
+        int starts = 0;
+        long steps = 0;
+        double air = 297.15;
+        for (int h = 0; h < drive.intervals(); h++) {
+            modal.forcing(drive.heat[h + 1], f1);
+            for (int m = 0; m < Math.round(3600 / dt); m++) {
+                if (on ? air <= 296.65 : air >= 297.65) {
+                    on = !on;
+                    starts += on ? 1 : 0;
+                }
+                steps += on ? 1 : 0;
+                air = 0;
+                for (int k = 0; k < n; k++) {
+                    double slope = (f1[k] - f0[k]) / 3600;
+                    double f = f0[k] + slope * m * dt - (on ? q * sensor[k] : 0);
+                    z[k] = z[k] * decay[k] + f * gain[k] + slope * (dt - gain[k]) / rate[k];
+                    air += sensor[k] * z[k];
+                }
+            }
+            System.arraycopy(f1, 0, f0, 0, n);
+        }
+        return new double[] {starts, steps * dt};
+    }
+
+    @Test
+    void starts_and_running_time_are_what_ever_finer_stepping_tends_to() {
+        TestHouse house = new TestHouse(3, 2, 0.3);
+        HouseDrive all = house.year(24 * 200);
+        int first = 24 * 188;
+        int hours = 24 * 12;
+        HouseDrive drive =
+                HouseDrive.dry(
+                        3600,
+                        false,
+                        Arrays.copyOfRange(all.heat, first, first + hours + 1),
+                        Arrays.copyOfRange(all.outdoorDryBulb, first, first + hours + 1));
+        double q = 9000;
+        double[] start = new double[house.n];
+        Arrays.fill(start, 297.15);
+        RunRecord run =
+                house.engine()
+                        .run(
+                                drive,
+                                CycleControl.single(297.15, 1),
+                                UnitResponse.constant(q, 1),
+                                start,
+                                0,
+                                0);
+        double[] coarse = stepped(house, drive, q, 60);
+        double[] middle = stepped(house, drive, q, 10);
+        double[] fine = stepped(house, drive, q, 1);
+        double[] finest = stepped(house, drive, q, 0.1);
+        assertThat(run.totalStarts()).isGreaterThan(200);
+        assertThat(finest[0]).isCloseTo(run.totalStarts(), within(0.002 * run.totalStarts()));
+        // A look a step is half a step late on average: the error falls with the step.
+        double[] off = new double[4];
+        double[][] runs = {coarse, middle, fine, finest};
+        for (int i = 0; i < 4; i++) {
+            off[i] = Math.abs(runs[i][0] - run.totalStarts());
+        }
+        assertThat(off[0]).isGreaterThan(2 * off[1]);
+        assertThat(off[1]).isGreaterThan(2 * off[2]);
+        assertThat(off[2]).isGreaterThanOrEqualTo(off[3]);
+        // The last run is cut somewhere else: a part of one run of several hundred.
+        assertThat(finest[1]).isCloseTo(run.totalOnSeconds(), within(1e-3 * run.totalOnSeconds()));
+    }
+
     @Test
     void heat_and_water_balance_over_a_year() {
         TestHouse house = new TestHouse(14, 4, 1);

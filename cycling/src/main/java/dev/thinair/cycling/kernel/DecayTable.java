@@ -7,8 +7,8 @@ package dev.thinair.cycling.kernel;
  * </sup> + x</code> with whole <var>i</var>, <var>j</var>, <var>k</var>; the first three factors of
  * <code>e<sup>-&lambda;t</sup></code> come from tables, the last from five terms of its series.
  * Rates too fast for that (<code>&lambda; &Delta;/64<sup>3</sup></code> above 0.004) are left to
- * <code>Math.exp</code>. Relative error below 1e-15 <code>(1 + &lambda;t)</code>; decays below 1e-200
- * count as nothing, so that no subnormal numbers slow a sum down.
+ * <code>Math.exp</code>. Relative error below 1e-15 <code>(1 + &lambda;t)</code>; decays below
+ * 1e-200 count as nothing, so that no subnormal numbers slow a sum down.
  */
 final class DecayTable {
 

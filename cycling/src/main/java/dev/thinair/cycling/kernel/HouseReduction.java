@@ -127,7 +127,9 @@ final class HouseReduction {
         }
     }
 
-    /** Adds the answers that the subspace does not hold well enough; says whether there were any. */
+    /**
+     * Adds the answers that the subspace does not hold well enough; says whether there were any.
+     */
     private boolean refine(double s) {
         double[][] answer = answers(s);
         int m = basis.size();

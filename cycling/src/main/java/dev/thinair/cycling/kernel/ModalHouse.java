@@ -1,6 +1,7 @@
 package dev.thinair.cycling.kernel;
 
 import dev.thinair.units.Range;
+
 import org.apache.commons.math3.exception.MathUnsupportedOperationException;
 import org.apache.commons.math3.exception.MaxCountExceededException;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -22,8 +23,8 @@ import org.apache.commons.math3.linear.EigenDecomposition;
  * <p>Accuracy: the eigen decomposition leaves a residual near 1e-14 of the largest rate; a rate
  * <var>r</var> times smaller than the largest is known to about 1e-16/<var>r</var>.
  *
- * <p>Immutable after construction; any thread may share it. A house of many nodes can be {@linkplain
- * #reduced reduced} to fewer modes.
+ * <p>Immutable after construction; any thread may share it. A house of many nodes can be
+ * {@linkplain #reduced reduced} to fewer modes.
  */
 public final class ModalHouse {
 
@@ -85,8 +86,8 @@ public final class ModalHouse {
      * @param watched the nodes that are looked at or heated or cooled by a unit, at least one
      * @param tolerance relative, in [1e-7, 0.1]
      * @return the house in the modes of the reduced model
-     * @throws IllegalArgumentException as {@link #of(double[], double[][])}; or if a watched node is
-     *     not in the house, none is watched, or the tolerance is out of range
+     * @throws IllegalArgumentException as {@link #of(double[], double[][])}; or if a watched node
+     *     is not in the house, none is watched, or the tolerance is out of range
      * @throws ArithmeticException if the eigenvalue iteration fails
      */
     public static ModalHouse reduced(
@@ -107,7 +108,8 @@ public final class ModalHouse {
             double[] capacity, double[][] conductance, int[] watched, double tolerance) {
         if (capacity == null || conductance == null) {
             throw new IllegalArgumentException(
-                    "house needs an array of heat capacities and a matrix of conductances, not null");
+                    "house needs an array of heat capacities and a matrix of conductances, not"
+                        + " null");
         }
         int n = capacity.length;
         if (n == 0) {

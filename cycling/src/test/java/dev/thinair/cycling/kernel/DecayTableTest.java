@@ -3,15 +3,14 @@ package dev.thinair.cycling.kernel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.Test;
+
 import java.util.Arrays;
 import java.util.SplittableRandom;
-import org.junit.jupiter.api.Test;
 
 class DecayTableTest {
 
-    private static final double[] RATES = {
-        1e-9, 1e-6, 1e-4, 3e-3, 0.05, 0.2, 0.29, 0.4, 2.0, 50.0
-    };
+    private static final double[] RATES = {1e-9, 1e-6, 1e-4, 3e-3, 0.05, 0.2, 0.29, 0.4, 2.0, 50.0};
 
     @Test
     void decays_are_exponentials_to_rounding() {

@@ -4,10 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+
+import java.util.Arrays;
 
 /** The house by few modes against the house by all of them. */
 class ReducedHouseTest {
@@ -137,8 +138,7 @@ class ReducedHouseTest {
                                         HOUSE.capacity, HOUSE.conductance, new int[0], 1e-4))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("at least one watched node");
-        assertThatThrownBy(
-                        () -> ModalHouse.reduced(HOUSE.capacity, HOUSE.conductance, null, 1e-4))
+        assertThatThrownBy(() -> ModalHouse.reduced(HOUSE.capacity, HOUSE.conductance, null, 1e-4))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("at least one watched node");
         assertThatThrownBy(

@@ -6,8 +6,7 @@ import dev.thinair.cycling.kernel.ModalHouse;
 import dev.thinair.cycling.kernel.RunRecord;
 import dev.thinair.cycling.kernel.ThermostatEngine;
 import dev.thinair.cycling.kernel.UnitResponse;
-import java.util.Arrays;
-import java.util.concurrent.TimeUnit;
+
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -18,6 +17,9 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
+
+import java.util.Arrays;
+import java.util.concurrent.TimeUnit;
 
 /**
  * A year of a 60-state house with a thermostat: exact events against stepping by the minute.
@@ -326,10 +328,10 @@ public class CyclingBenchmark {
     /**
      * Prints starts and hours of the engine and of ever finer stepping.
      *
-     * @param args masses
+     * @param args masses; those of the benchmark if there are none
      */
     public static void main(String[] args) {
-        for (String arg : args) {
+        for (String arg : args.length > 0 ? args : new String[] {"1.3", "0.4"}) {
             CyclingBenchmark b = new CyclingBenchmark();
             b.mass = Double.parseDouble(arg);
             b.build();

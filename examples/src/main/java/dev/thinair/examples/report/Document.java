@@ -1,5 +1,6 @@
 package dev.thinair.examples.report;
 
+import dev.thinair.working.Working;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -108,6 +109,17 @@ public record Document(String title, String subtitle, List<Block> blocks) {
             rows = List.copyOf(rows);
         }
     }
+
+    /**
+     * A drawing that stands for itself: shown on the page, named in the text.
+     *
+     * @param caption what is drawn
+     * @param svg drawing as SVG text, self-contained
+     */
+    public record Picture(String caption, String svg) implements Block {}
+
+    /** How a number comes about, step by step. */
+    public record Worked(Working working) implements Block {}
 
     /** Collects blocks. */
     public static final class Builder {

@@ -1,5 +1,7 @@
 package dev.thinair.examples.report;
 
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 import java.util.List;
 
 /**
@@ -47,6 +49,18 @@ public final class HtmlForm {
             } else if (block instanceof Document.Figure f) {
                 out.append("<figure>\n").append(f.svg()).append("\n<figcaption>");
                 out.append(escape(f.caption())).append("</figcaption>\n</figure>\n");
+            } else if (block instanceof Document.Picture p) {
+                // As a picture file within the page, so that its styles and names stay its own.
+                out.append("<figure class=\"picture\">\n<img alt=\"").append(escape(p.caption()));
+                out.append("\" src=\"data:image/svg+xml;base64,");
+                out.append(
+                        Base64.getEncoder()
+                                .encodeToString(p.svg().getBytes(StandardCharsets.UTF_8)));
+                out.append("\"/>\n<figcaption>").append(escape(p.caption()));
+                out.append("</figcaption>\n</figure>\n");
+            } else if (block instanceof Document.Worked w) {
+                out.append("<div class=\"worked\">\n").append(w.working().toHtml());
+                out.append("\n</div>\n");
             }
         }
         out.append(open ? "</section>\n" : "").append("</main>\n</body>\n</html>\n");
@@ -165,6 +179,8 @@ public final class HtmlForm {
             tbody th{max-width:22rem}
             figure{margin:1rem 0;max-width:36rem;break-inside:avoid}
             figure svg{width:100%;height:auto;display:block}
+            figure.picture{max-width:48rem} figure.picture img{width:100%;height:auto;background:#fff}
+            .worked{overflow-x:auto}
             figcaption{color:var(--soft);font-size:.92rem}
             svg text{fill:var(--ink);font-family:inherit}
             svg .soft{fill:var(--soft)} svg .grid{stroke:var(--line)} svg .axis{stroke:var(--soft)}

@@ -41,6 +41,10 @@ public final class TextForm {
             } else if (block instanceof Document.Figure f) {
                 out.append('\n').append(f.caption()).append('\n');
                 f.rows().forEach(r -> out.append("  ").append(r).append('\n'));
+            } else if (block instanceof Document.Picture p) {
+                wrap(out, "Drawing: " + p.caption(), "\n", "  ");
+            } else if (block instanceof Document.Worked w) {
+                w.working().toText().lines().forEach(l -> out.append("  ").append(l).append('\n'));
             }
         }
         return plain(out.toString());

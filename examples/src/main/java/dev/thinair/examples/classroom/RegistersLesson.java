@@ -1,0 +1,169 @@
+package dev.thinair.examples.classroom;
+
+import static dev.thinair.units.Units.cubicFeetPerMinute;
+import static dev.thinair.units.Units.fahrenheit;
+import static dev.thinair.units.Units.feet;
+import static dev.thinair.units.Units.inches;
+import static dev.thinair.units.Units.inchesOfWater;
+import static dev.thinair.units.Units.metres;
+import static dev.thinair.units.Units.percent;
+
+import dev.thinair.altitude.DensityRatio;
+import dev.thinair.altitude.SitePressure;
+import dev.thinair.ducts.Airflow;
+import dev.thinair.ducts.Blower;
+import dev.thinair.ducts.Duct;
+import dev.thinair.ducts.DuctMaterial;
+import dev.thinair.ducts.DuctShape;
+import dev.thinair.ducts.DuctSystem;
+import dev.thinair.ducts.Filter;
+import dev.thinair.ducts.Register;
+import dev.thinair.ducts.WetCoil;
+import dev.thinair.examples.study.LinePicture;
+import dev.thinair.psychro.MoistAir;
+import dev.thinair.units.Si;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What shut registers do: the operating point climbs the blower's curve. */
+final class RegistersLesson {
+    static final String NAME = "registers";
+    private static final int RUNS = 10;
+    private static final double CFM = 0.028316846592 / 60;
+    private static final double INCH = 249.0889; // Pa, NIST SP 811 (2008), conventional water
+    private static final double[][] CURVE = {
+        {0.05, 1290}, {0.2, 1240}, {0.4, 1150}, {0.6, 1030}, {0.8, 880}, {1.0, 660}, {1.2, 330}
+    };
+
+    private RegistersLesson() {}
+
+    static Lesson lesson() {
+        MoistAir air =
+                MoistAir.ofDryBulbAndRelativeHumidity(
+                        fahrenheit(72),
+                        percent(45),
+                        SitePressure.standardAt(metres(2200)).pressure());
+        // Blower tables hold for standard air; at one speed pressure goes with density (fan laws).
+        double thin = DensityRatio.ofMoistAir(air).number();
+        double[] x = new double[CURVE.length];
+        double[] y = new double[CURVE.length];
+        for (int i = 0; i < CURVE.length; i++) {
+            y[i] = CURVE[i][0] * thin;
+            x[i] = CURVE[i][1];
+        }
+        LinePicture chart =
+                LinePicture.of("actual airflow, cfm", "external static pressure, in. of water")
+                        .titled("Shutting registers climbs the blower's curve")
+                        .within(0, 1400, 0, 1)
+                        .curve("blower in this air", x, y);
+        List<List<String>> rows = new ArrayList<>();
+        DuctSystem system = ducts();
+        Airflow open = system.solve(air);
+        Airflow last = open;
+        for (int shut : new int[] {0, 2, 4, 6}) {
+            DuctSystem now = system;
+            for (int i = 1; i <= shut; i++) {
+                now = now.withRegisterShut("run " + i);
+            }
+            Airflow flow = now.solve(air);
+            double q = flow.cubicMetresPerSecond() / CFM;
+            double p = Si.pascals(flow.externalStaticPressure(), "static pressure") / INCH;
+            chart =
+                    chart.points(
+                            shut == 0 ? "all " + RUNS + " open" : shut + " shut",
+                            new double[] {q},
+                            new double[] {p});
+            double[] share = Numbers.even(0, 1400, 57);
+            double[] curve = new double[share.length];
+            for (int i = 0; i < share.length; i++) {
+                curve[i] = p * Math.pow(share[i] / q, 2);
+            }
+            chart = chart.thin(share, curve);
+            rows.add(
+                    List.of(
+                            Integer.toString(shut),
+                            Numbers.text(q, 0) + " cfm",
+                            Numbers.change(q, open.cubicMetresPerSecond() / CFM),
+                            Numbers.text(p, 2) + " in.",
+                            Numbers.text(
+                                            Si.cubicMetresPerSecond(
+                                                            flow.run("run 10").actual(), "airflow")
+                                                    / CFM,
+                                            0)
+                                    + " cfm",
+                            Numbers.text(Si.watts(flow.blowerPower(), "power"), 0) + " W"));
+            last = flow;
+        }
+        return new Lesson.Writer(NAME)
+                .section("What to look at")
+                .text(
+                        "Shutting registers does not make the blower push their air elsewhere for nothing. The"
+                                + " way gets narrower, the pressure climbs, the blower moves less and draws"
+                                + " more. Most of what the shut rooms lose goes to the open ones, faster and"
+                                + " louder; the rest is lost to everybody, and the coil sees the sum: less"
+                                + " air, colder coil. With ducts less ample than these ten runs the loss is"
+                                + " larger. A shut register still leaks.")
+                .picture(
+                        "registers-and-blower",
+                        "The blower's curve (its table, given for standard air, times the density ratio) and where it runs with 0, 2, 4 and 6 of ten registers shut. Thin"
+                                + " lines: the ducts' own curves, drawn as parabolas through each point.",
+                        chart)
+                .table(
+                        "Ten runs of 6 in., one blower, 2200 m",
+                        List.of(
+                                "registers shut",
+                                "total airflow",
+                                "change",
+                                "external static",
+                                "run 10, open",
+                                "blower power"),
+                        rows)
+                .caution(
+                        "Too little air over a cooling coil ices it; too little over a furnace's heat"
+                                + " exchanger overheats it. Combustion appliances are checked by licensed people"
+                                + " after any change to the air side.")
+                .section("The work, with six registers shut")
+                .working(last.working())
+                .build(
+                        "Closed registers and the blower curve",
+                        "Where the air goes when a register is shut");
+    }
+
+    private static DuctSystem ducts() {
+        Blower.Builder blower = Blower.builder().speed("high").efficiency(percent(20));
+        for (double[] point : CURVE) {
+            blower.point(inchesOfWater(point[0]), cubicFeetPerMinute(point[1]));
+        }
+        DuctSystem.Builder b =
+                DuctSystem.builder()
+                        .blower(blower.build())
+                        .filter(
+                                Filter.of(
+                                        cubicFeetPerMinute(1000), inchesOfWater(0.15), percent(50)))
+                        .coil(
+                                WetCoil.of(
+                                        cubicFeetPerMinute(1000),
+                                        inchesOfWater(0.2),
+                                        inchesOfWater(0.25)))
+                        .returnRun(
+                                "return",
+                                "house",
+                                DuctSystem.RETURN_PLENUM,
+                                Duct.of(
+                                                DuctShape.rectangular(inches(24), inches(10)),
+                                                feet(10),
+                                                DuctMaterial.GALVANIZED)
+                                        .withLossCoefficient(1.2),
+                                Register.of(inches(30), inches(20)));
+        for (int i = 1; i <= RUNS; i++) {
+            b.supplyRun(
+                    "run " + i,
+                    DuctSystem.SUPPLY_PLENUM,
+                    "house",
+                    Duct.of(DuctShape.round(inches(6)), feet(14 + i), DuctMaterial.GALVANIZED)
+                            .withLossCoefficient(1.5),
+                    Register.of(inches(10), inches(6)));
+        }
+        return b.build();
+    }
+}

@@ -22,12 +22,16 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.jfree.chart.ChartUtils;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYTextAnnotation;
+import org.jfree.chart.axis.LogarithmicAxis;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.block.BlockBorder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 import org.w3c.dom.Document;
@@ -50,21 +54,58 @@ public final class LinePicture {
     };
     private static final float[][] DASHES = {null, {9, 4}, {2, 4}, {9, 4, 2, 4}};
     private static final Color INK = new Color(0x202020);
+    private static final Color GREY = new Color(0x8A8A8A);
     private static final int WIDTH = 760;
     private static final int HEIGHT = 480;
 
-    private record Line(String name, double[] x, double[] y) {}
+    /** How a line is drawn. */
+    private enum Form {
+        MARKED,
+        CURVE,
+        POINTS,
+        THIN,
+        SOLID,
+        DASHED
+    }
+
+    /** How the axes run. */
+    private enum Scale {
+        PLAIN,
+        LOGARITHMIC,
+        TRACKS
+    }
+
+    private record Line(Form form, String name, double[] x, double[] y) {
+        boolean colourless() {
+            return form == Form.THIN || form == Form.SOLID || form == Form.DASHED;
+        }
+    }
+
+    private record Label(double x, double y, String text, boolean after) {}
 
     private final String title;
     private final String x;
     private final String y;
     private final List<Line> lines;
+    private final List<Label> labels;
+    private final Scale scale;
+    private final double[] window;
 
-    private LinePicture(String title, String x, String y, List<Line> lines) {
+    private LinePicture(
+            String title,
+            String x,
+            String y,
+            List<Line> lines,
+            List<Label> labels,
+            Scale scale,
+            double[] window) {
         this.title = title;
         this.x = x;
         this.y = y;
         this.lines = lines;
+        this.labels = labels;
+        this.scale = scale;
+        this.window = window;
     }
 
     /**
@@ -74,7 +115,7 @@ public final class LinePicture {
      * @param y name of the vertical axis, with its unit
      */
     public static LinePicture of(String x, String y) {
-        return new LinePicture("", x, y, List.of());
+        return new LinePicture("", x, y, List.of(), List.of(), Scale.PLAIN, null);
     }
 
     /**
@@ -83,7 +124,7 @@ public final class LinePicture {
      * @param text the title
      */
     public LinePicture titled(String text) {
-        return new LinePicture(text, x, y, lines);
+        return new LinePicture(text, x, y, lines, labels, scale, window);
     }
 
     /**
@@ -95,18 +136,146 @@ public final class LinePicture {
      * @throws IllegalArgumentException if there are not as many of one as of the other
      */
     public LinePicture line(String name, double[] xs, double[] ys) {
+        return with(Form.MARKED, name, xs, ys);
+    }
+
+    /**
+     * The same picture with a line more that carries no marks: for many points close together.
+     *
+     * @param name what the legend calls it
+     * @param xs horizontal values
+     * @param ys vertical values
+     * @throws IllegalArgumentException if there are not as many of one as of the other
+     */
+    public LinePicture curve(String name, double[] xs, double[] ys) {
+        return with(Form.CURVE, name, xs, ys);
+    }
+
+    /**
+     * The same picture with marks more, not joined.
+     *
+     * @param name what the legend calls them
+     * @param xs horizontal values
+     * @param ys vertical values
+     * @throws IllegalArgumentException if there are not as many of one as of the other
+     */
+    public LinePicture points(String name, double[] xs, double[] ys) {
+        return with(Form.POINTS, name, xs, ys);
+    }
+
+    /**
+     * The same picture with a thin grey line more, for the eye to follow; the legend leaves it out.
+     *
+     * @param xs horizontal values
+     * @param ys vertical values
+     * @throws IllegalArgumentException if there are not as many of one as of the other
+     */
+    public LinePicture thin(double[] xs, double[] ys) {
+        return with(Form.THIN, "", xs, ys);
+    }
+
+    /**
+     * The same picture with a dark line more: one of a family that is told apart by labels.
+     *
+     * @param name what the legend calls the family, or an empty text for its further members
+     * @param xs horizontal values
+     * @param ys vertical values
+     * @throws IllegalArgumentException if there are not as many of one as of the other
+     */
+    public LinePicture solid(String name, double[] xs, double[] ys) {
+        return with(Form.SOLID, name, xs, ys);
+    }
+
+    /**
+     * As {@link #solid}, dashed.
+     *
+     * @param name what the legend calls the family, or an empty text for its further members
+     * @param xs horizontal values
+     * @param ys vertical values
+     * @throws IllegalArgumentException if there are not as many of one as of the other
+     */
+    public LinePicture dashed(String name, double[] xs, double[] ys) {
+        return with(Form.DASHED, name, xs, ys);
+    }
+
+    /**
+     * The same picture with words at a point, ending there.
+     *
+     * @param atX horizontal value
+     * @param atY vertical value
+     * @param text the words
+     */
+    public LinePicture label(double atX, double atY, String text) {
+        List<Label> more = new ArrayList<>(labels);
+        more.add(new Label(atX, atY, text + " ", false));
+        return new LinePicture(title, x, y, lines, List.copyOf(more), scale, window);
+    }
+
+    /**
+     * The same picture with words at a point, beginning there and below it.
+     *
+     * @param atX horizontal value
+     * @param atY vertical value
+     * @param text the words
+     */
+    public LinePicture labelBelow(double atX, double atY, String text) {
+        List<Label> more = new ArrayList<>(labels);
+        more.add(new Label(atX, atY, " " + text, true));
+        return new LinePicture(title, x, y, lines, List.copyOf(more), scale, window);
+    }
+
+    /** The same picture without numbers at the vertical axis, where only the shape counts. */
+    public LinePicture withoutVerticalNumbers() {
+        return new LinePicture(title, x, y, lines, labels, Scale.TRACKS, window);
+    }
+
+    /** The same picture with both axes logarithmic. */
+    public LinePicture logarithmic() {
+        return new LinePicture(title, x, y, lines, labels, Scale.LOGARITHMIC, window);
+    }
+
+    /**
+     * The same picture with these ranges of the axes; what lies outside is cut off.
+     *
+     * @param xLow left end
+     * @param xHigh right end
+     * @param yLow bottom
+     * @param yHigh top
+     * @throws IllegalArgumentException if a range is empty or not finite
+     */
+    public LinePicture within(double xLow, double xHigh, double yLow, double yHigh) {
+        if (!(xLow < xHigh && yLow < yHigh)
+                || Double.isInfinite(xHigh - xLow)
+                || Double.isInfinite(yHigh - yLow)) {
+            throw new IllegalArgumentException(
+                    "the picture would span x ["
+                            + xLow
+                            + ", "
+                            + xHigh
+                            + "] and y ["
+                            + yLow
+                            + ", "
+                            + yHigh
+                            + "], but both must be finite and not empty");
+        }
+        return new LinePicture(
+                title, x, y, lines, labels, scale, new double[] {xLow, xHigh, yLow, yHigh});
+    }
+
+    private LinePicture with(Form form, String name, double[] xs, double[] ys) {
         if (xs.length != ys.length) {
             throw new IllegalArgumentException(
                     "line \"" + name + "\" has " + xs.length + " x and " + ys.length + " y");
         }
         List<Line> more = new ArrayList<>(lines);
-        more.add(new Line(name, xs.clone(), ys.clone()));
-        return new LinePicture(title, x, y, List.copyOf(more));
+        more.add(new Line(form, name, xs.clone(), ys.clone()));
+        return new LinePicture(title, x, y, List.copyOf(more), labels, scale, window);
     }
 
     private JFreeChart chart() {
         XYSeriesCollection data = new XYSeriesCollection();
         XYLineAndShapeRenderer renderer = new XYLineAndShapeRenderer(true, true);
+        int coloured = 0;
         for (int i = 0; i < lines.size(); i++) {
             Line line = lines.get(i);
             XYSeries series = new XYSeries(line.name + " ".repeat(i), false, true);
@@ -116,20 +285,39 @@ public final class LinePicture {
                 }
             }
             data.addSeries(series);
-            renderer.setSeriesPaint(i, COLOURS[i % COLOURS.length]);
+            int c = line.colourless() ? 0 : coloured++;
+            renderer.setSeriesPaint(
+                    i,
+                    line.form == Form.THIN
+                            ? GREY
+                            : line.colourless() ? INK : COLOURS[c % COLOURS.length]);
             renderer.setSeriesStroke(
                     i,
                     new BasicStroke(
-                            2.2f,
+                            line.form == Form.THIN ? 1f : line.colourless() ? 1.5f : 2.2f,
                             BasicStroke.CAP_ROUND,
                             BasicStroke.JOIN_ROUND,
                             1,
-                            DASHES[i % DASHES.length],
+                            line.form == Form.DASHED
+                                    ? new float[] {6, 4}
+                                    : line.colourless() ? null : DASHES[c % DASHES.length],
                             0));
-            renderer.setSeriesShape(i, mark(i));
+            renderer.setSeriesShape(i, mark(c));
+            renderer.setSeriesShapesVisible(
+                    i, line.form == Form.MARKED || line.form == Form.POINTS);
+            renderer.setSeriesLinesVisible(i, line.form != Form.POINTS);
+            renderer.setSeriesVisibleInLegend(i, !line.name.isEmpty());
         }
         renderer.setDrawSeriesLineAsPath(true);
-        XYPlot plot = new XYPlot(data, axis(x, false), axis(y, false), renderer);
+        XYPlot plot = new XYPlot(data, axis(x, 0), axis(y, 2), renderer);
+        for (Label label : labels) {
+            XYTextAnnotation words = new XYTextAnnotation(label.text, label.x, label.y);
+            words.setTextAnchor(label.after ? TextAnchor.TOP_LEFT : TextAnchor.BOTTOM_RIGHT);
+            words.setBackgroundPaint(Color.WHITE);
+            words.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 12));
+            words.setPaint(INK);
+            plot.addAnnotation(words);
+        }
         plot.setBackgroundPaint(Color.WHITE);
         plot.setDomainGridlinePaint(new Color(0xD0D0D0));
         plot.setRangeGridlinePaint(new Color(0xD0D0D0));
@@ -152,11 +340,24 @@ public final class LinePicture {
         return chart;
     }
 
-    private static NumberAxis axis(String name, boolean fromZero) {
-        NumberAxis axis = new NumberAxis(name);
-        axis.setAutoRangeIncludesZero(fromZero);
+    /** An axis; {@code at} is where its range stands in the window. */
+    private ValueAxis axis(String name, int at) {
+        NumberAxis axis;
+        if (scale == Scale.LOGARITHMIC) {
+            LogarithmicAxis log = new LogarithmicAxis(name);
+            log.setLog10TickLabelsFlag(false);
+            log.setExpTickLabelsFlag(false);
+            axis = log;
+        } else {
+            axis = new NumberAxis(name);
+            axis.setAutoRangeIncludesZero(false);
+        }
+        if (window != null) {
+            axis.setRange(window[at], window[at + 1]);
+        }
         axis.setLabelFont(new Font(Font.SANS_SERIF, Font.PLAIN, 14));
         axis.setTickLabelFont(new Font(Font.SANS_SERIF, Font.PLAIN, 13));
+        axis.setTickLabelsVisible(at == 0 || scale != Scale.TRACKS);
         axis.setLabelPaint(INK);
         axis.setTickLabelPaint(INK);
         return axis;

@@ -116,6 +116,45 @@ class BadInputTest {
                         "humidity ratio is NaN kg/kg",
                         () -> IdealMoistAir.specificHeat(Double.NaN)),
                 refused(
+                        "dry bulb is 173.0 K, but must lie in [173.15, 473.15] K",
+                        () -> IdealMoistAir.density(173, 0.001, P)),
+                refused(
+                        "humidity ratio is 10.5 kg/kg, but must lie in [0.0, 10.0] kg/kg",
+                        () -> IdealMoistAir.density(300, 10.5, P)),
+                refused(
+                        "air pressure is 14.696 Pa, but must lie in [20000.0, 200000.0] Pa",
+                        () -> IdealMoistAir.density(300, 0.01, 14.696)),
+                refused(
+                        "humidity ratio is -0.5 kg/kg, but must lie in [0.0, 10.0] kg/kg",
+                        () -> IdealMoistAir.degreeOfSaturation(300, -0.5, P)),
+                refused(
+                        "humidity ratio is 60.0 kg/kg, but must lie in [0.0, 10.0] kg/kg",
+                        () -> IdealMoistAir.dryBulbFromEnthalpy(50_000, 60)),
+                refused(
+                        "dry bulb is 95.0 K, but must lie in [173.15, 473.15] K",
+                        () -> IdealMoistAir.humidityRatioFromEnthalpy(95, 50_000)),
+                refused(
+                        "temperature of ice is 273.16 K, but must lie in [173.15, 273.15] K",
+                        () -> IdealMoistAir.iceEnthalpy(273.16)),
+                refused(
+                        "temperature of liquid water is 273.1 K, but must lie in [273.15, 473.15]",
+                        () -> IdealMoistAir.liquidEnthalpy(273.1)),
+                refused(
+                        "dry bulb is 35.0 K, but must lie in [173.15, 473.15] K",
+                        () -> IdealMoistAir.relativeHumidity(35, 0.01, P)),
+                refused(
+                        "dry bulb is 20.0 K, but must lie in [173.15, 473.15] K",
+                        () -> IdealMoistAir.saturationHumidityRatio(20, P)),
+                refused(
+                        "air pressure is 1.0 Pa, but must lie in [20000.0, 200000.0] Pa",
+                        () -> IDEAL.humidityRatioFromEnthalpy(300, 50_000, 1)),
+                refused(
+                        "air pressure is 2.0 Pa, but must lie in [20000.0, 200000.0] Pa",
+                        () -> IDEAL.dryBulbFromEnthalpy(50_000, 0.01, 2)),
+                refused(
+                        "air pressure is 3.0 Pa, but must lie in [20000.0, 200000.0] Pa",
+                        () -> IDEAL.enthalpy(300, 0.01, 3)),
+                refused(
                         "wet bulb (not above dry bulb) is 301.0 K, but must lie in [273.15, 300.0]",
                         () -> WetBulb.humidityRatio(300, 301, P)),
                 refused(

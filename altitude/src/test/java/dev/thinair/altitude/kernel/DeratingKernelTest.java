@@ -309,6 +309,21 @@ class DeratingKernelTest {
     }
 
     @Test
+    void a_band_above_every_house_does_not_stretch_the_domain() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> BurnerDerating.flatBand(6500, 600, 7000, 0.1))
+                .withMessage("elevation is 6500.0 m, but must lie in [-500.0, 6000.0] m");
+    }
+
+    @Test
+    void an_elevation_rounded_past_the_end_of_a_makers_table_reads_its_last_line() {
+        double[] elevations = {0, 600, 2000};
+        double[] multipliers = {1, 0.95, 0.8};
+        assertThat(BurnerDerating.makersTable(Math.nextUp(2000.0), elevations, multipliers))
+                .isCloseTo(0.8, within(1e-15));
+    }
+
+    @Test
     void a_friction_law_without_a_root_is_refused() {
         assertThatExceptionOfType(ArithmeticException.class)
                 .isThrownBy(() -> DuctDerating.volumeAtSamePressureDrop(0.8, 1e5, y -> Double.NaN))

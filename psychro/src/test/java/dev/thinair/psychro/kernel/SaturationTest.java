@@ -145,4 +145,49 @@ class SaturationTest {
             assertThat(IapwsSaturation.iceLogSlope(t)).isCloseTo(difference, within(1e-8));
         }
     }
+
+    // The series from which the inverse is made, held against the curves that it stands for.
+    @Test
+    void series_about_a_temperature_give_the_curves_around_it() {
+        for (double d : new double[] {-4, -1, 0.5, 3}) {
+            for (double t = 180; t < 270; t += 12) {
+                double rise = Saturation.logOverIce(t + d) - Saturation.logOverIce(t);
+                assertThat(sum(Saturation.taylorOverIce(t, 9), d)).isCloseTo(rise, within(2e-13));
+            }
+            for (double t = 280; t < 470; t += 17) {
+                double rise = Saturation.logOverLiquid(t + d) - Saturation.logOverLiquid(t);
+                assertThat(sum(Saturation.taylorOverLiquid(t, 9), d))
+                        .isCloseTo(rise, within(2e-13));
+            }
+        }
+    }
+
+    private static double sum(double[] a, double d) {
+        double sum = 0;
+        for (int n = a.length - 1; n >= 1; n--) {
+            sum = d * (a[n] + sum);
+        }
+        return sum;
+    }
+
+    @Test
+    void slope_and_bend_are_the_first_terms_of_the_series() {
+        for (double t = 174; t < 273; t += 11) {
+            double[] a = Saturation.taylorOverIce(t, 4);
+            assertThat(Saturation.logSlopeOverIce(t, 1 / t)).isCloseTo(a[1], within(1e-15));
+            assertThat(Saturation.logBendOverIce(t, 1 / t)).isCloseTo(2 * a[2], within(1e-16));
+        }
+        for (double t = 274; t < 473; t += 11) {
+            double[] a = Saturation.taylorOverLiquid(t, 4);
+            assertThat(Saturation.logSlopeOverLiquid(t, 1 / t)).isCloseTo(a[1], within(1e-15));
+            assertThat(Saturation.logBendOverLiquid(t, 1 / t)).isCloseTo(2 * a[2], within(1e-16));
+        }
+    }
+
+    @Test
+    void at_0_degC_the_slope_is_the_liquid_one() {
+        double liquid = (Saturation.pressure(273.151) - Saturation.pressure(273.15)) / 1e-3;
+        assertThat(Saturation.slope(273.15)).isCloseTo(liquid, within(0.01));
+        assertThat(Saturation.slope(Math.nextDown(273.15)) - liquid).isGreaterThan(3);
+    }
 }

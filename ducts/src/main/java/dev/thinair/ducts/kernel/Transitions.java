@@ -56,6 +56,7 @@ public final class Transitions {
     public static double conicalDiffuser(
             double upstreamDiameter, double downstreamDiameter, double includedAngle) {
         requireAngle(includedAngle);
+        requireDiameters(upstreamDiameter, downstreamDiameter);
         double sudden =
                 suddenExpansion(
                         upstreamDiameter * upstreamDiameter,
@@ -79,6 +80,7 @@ public final class Transitions {
     public static double conicalContraction(
             double upstreamDiameter, double downstreamDiameter, double includedAngle) {
         requireAngle(includedAngle);
+        requireDiameters(upstreamDiameter, downstreamDiameter);
         double wide = upstreamDiameter * upstreamDiameter;
         double narrow = downstreamDiameter * downstreamDiameter;
         requireWider("downstream", narrow, "upstream", wide);
@@ -104,6 +106,12 @@ public final class Transitions {
         Range.requireAbove("area of other section", toArea, 0, "m2");
         double ratio = toArea / fromArea;
         return coefficient * ratio * ratio;
+    }
+
+    private static void requireDiameters(double upstream, double downstream) {
+        // before they are squared, which hides a sign
+        Range.requireAbove("upstream diameter", upstream, 0, "m");
+        Range.requireAbove("downstream diameter", downstream, 0, "m");
     }
 
     private static void requireAngle(double includedAngle) {

@@ -1,6 +1,7 @@
 package dev.thinair.reference;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -40,7 +42,16 @@ public final class CaseEvaluator {
 
     private record Family(Pattern wording, FamilyRule rule) {}
 
+    /**
+     * A rule and the wordings that lead to it.
+     *
+     * @param rule computes the quantity; null for a family
+     * @param wordings as they were registered; the expression for a family
+     */
+    record Known(Rule rule, List<String> wordings) {}
+
     private final Map<String, Rule> rules = new LinkedHashMap<>();
+    private final List<Known> known = new ArrayList<>();
     private final List<Family> families = new ArrayList<>();
 
     private CaseEvaluator() {}
@@ -62,6 +73,7 @@ public final class CaseEvaluator {
      * @throws IllegalStateException if a wording is taken
      */
     void on(Rule rule, String... wordings) {
+        known.add(new Known(rule, List.of(wordings)));
         for (String wording : wordings) {
             if (rules.put(normal(wording), rule) != null) {
                 throw new IllegalStateException("two rules for \"" + wording + "\"");
@@ -74,7 +86,34 @@ public final class CaseEvaluator {
      * applied to the wording in lower case as {@link #normal} leaves it; exact wordings go first.
      */
     void onEach(String wording, FamilyRule rule) {
+        known.add(new Known(null, List.of(wording)));
         families.add(new Family(Pattern.compile(wording), rule));
+    }
+
+    /** The rules in the order they were registered. */
+    List<Known> rules() {
+        return Collections.unmodifiableList(known);
+    }
+
+    /** An evaluator with some quantities only. */
+    static CaseEvaluator with(Consumer<CaseEvaluator> registrar) {
+        CaseEvaluator evaluator = new CaseEvaluator();
+        registrar.accept(evaluator);
+        return evaluator;
+    }
+
+    /** The inputs that a rule reads of a case, as far as it comes; none if no rule is known. */
+    Set<String> read(CheckCase checked) {
+        CaseInputs inputs = new CaseInputs(checked.inputs());
+        Rule rule = rule(normal(checked.quantity()));
+        if (rule != null) {
+            try {
+                rule.apply(inputs);
+            } catch (RuntimeException asFarAsItCame) {
+                return inputs.read();
+            }
+        }
+        return inputs.read();
     }
 
     private Rule rule(String wording) {

@@ -1,7 +1,10 @@
 package dev.thinair.reference;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -13,6 +16,7 @@ public final class CaseInputs {
                     "([-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?)(.*)", Pattern.DOTALL);
 
     private final Map<String, String> byName = new LinkedHashMap<>();
+    private final Set<String> read = new LinkedHashSet<>();
     private final String raw;
 
     /** Splits {@code name=value unit; name=value unit}; parts without a sign are remarks. */
@@ -30,16 +34,27 @@ public final class CaseInputs {
 
     /** All inputs as they were written. */
     public String raw() {
+        read.addAll(byName.keySet());
         return raw;
     }
 
     /** Whether an input of this name, or a remark of these words, is given. */
     public boolean has(String name) {
-        return byName.containsKey(name);
+        if (byName.containsKey(name)) {
+            read.add(name);
+            return true;
+        }
+        return false;
+    }
+
+    /** The names that were asked for and given, so far. */
+    Set<String> read() {
+        return Collections.unmodifiableSet(read);
     }
 
     /** The names in their order. */
     public Iterable<String> names() {
+        read.addAll(byName.keySet());
         return byName.keySet();
     }
 
@@ -49,6 +64,7 @@ public final class CaseInputs {
         if (value == null) {
             throw new IllegalArgumentException("input \"" + name + "\" is missing");
         }
+        read.add(name);
         return value;
     }
 

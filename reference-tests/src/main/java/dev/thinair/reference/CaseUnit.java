@@ -3,6 +3,8 @@ package dev.thinair.reference;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * A unit as case files write it, reduced to {@code SI = value * scale + offset}.
@@ -117,6 +119,11 @@ record CaseUnit(double scale, double offset) {
 
     private static void put(String symbol, double scale) {
         SYMBOLS.put(symbol, scale);
+    }
+
+    /** The symbols that products and quotients may be made of, sorted. */
+    static Set<String> known() {
+        return new TreeSet<>(SYMBOLS.keySet());
     }
 
     /** Reads a unit; what follows a bracket, an arrow, an origin or "constant" is a remark. */

@@ -66,6 +66,14 @@ class ValidationReportTest {
     }
 
     @Test
+    void at_least_1700_cases_are_inside_and_nine_of_ten_are_evaluated() {
+        Validation.Sum sum = Validation.sum(shipped.entries());
+        assertThat(sum.inside()).isGreaterThanOrEqualTo(1_700);
+        assertThat(sum.outside()).isZero();
+        assertThat(sum.unknown()).isLessThan(sum.cases() / 10);
+    }
+
+    @Test
     void the_worst_case_is_the_worst() {
         Validation.Sum sum = Validation.sum(shipped.entries());
         assertThat(sum.worst()).isBetween(0.5, 1 + 1e-9);

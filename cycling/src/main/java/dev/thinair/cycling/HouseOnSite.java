@@ -13,7 +13,6 @@ import dev.thinair.loads.kernel.OutdoorHours;
 import dev.thinair.psychro.kernel.IdealMoistAir;
 import dev.thinair.units.Si;
 import dev.thinair.units.Units;
-
 import java.util.List;
 import java.util.concurrent.ConcurrentHashMap;
 

@@ -1,7 +1,6 @@
 package dev.thinair.cycling.kernel;
 
 import dev.thinair.units.Range;
-
 import org.apache.commons.math3.exception.MathUnsupportedOperationException;
 import org.apache.commons.math3.exception.MaxCountExceededException;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -109,7 +108,7 @@ public final class ModalHouse {
         if (capacity == null || conductance == null) {
             throw new IllegalArgumentException(
                     "house needs an array of heat capacities and a matrix of conductances, not"
-                        + " null");
+                            + " null");
         }
         int n = capacity.length;
         if (n == 0) {

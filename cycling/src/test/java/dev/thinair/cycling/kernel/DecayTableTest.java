@@ -3,10 +3,9 @@ package dev.thinair.cycling.kernel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import org.junit.jupiter.api.Test;
-
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
 
 class DecayTableTest {
 

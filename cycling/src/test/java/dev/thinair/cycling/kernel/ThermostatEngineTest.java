@@ -3,12 +3,11 @@ package dev.thinair.cycling.kernel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-
-import java.util.Arrays;
-import java.util.concurrent.CompletableFuture;
 
 class ThermostatEngineTest {
 
@@ -107,9 +106,9 @@ class ThermostatEngineTest {
     @ParameterizedTest
     @CsvSource({
         "0.002, 0.01, 0.02, 5e5, 2e7, 35, 1000, 9000, 23.5, 24.5, 24, 24, 128.389602782,"
-            + " 200.928016777, 440.125321853, 512.70916273, 751.413306079, 824.042175538",
+                + " 200.928016777, 440.125321853, 512.70916273, 751.413306079, 824.042175538",
         "0.001, 0.008, 0.02, 8e5, 3e7, 38, 1500, 10000, 23, 25, 24, 26, 171.607091837,"
-            + " 514.054634905, 825.493597851, 1165.71833805, 1478.99150705, 1817.07445668"
+                + " 514.054634905, 825.493597851, 1165.71833805, 1478.99150705, 1817.07445668"
     })
     void switch_times_of_air_and_mass_are_the_closed_form(
             double ria,

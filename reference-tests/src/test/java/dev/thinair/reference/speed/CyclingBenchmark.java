@@ -6,7 +6,8 @@ import dev.thinair.cycling.kernel.ModalHouse;
 import dev.thinair.cycling.kernel.RunRecord;
 import dev.thinair.cycling.kernel.ThermostatEngine;
 import dev.thinair.cycling.kernel.UnitResponse;
-
+import java.util.Arrays;
+import java.util.concurrent.TimeUnit;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -17,9 +18,6 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
-
-import java.util.Arrays;
-import java.util.concurrent.TimeUnit;
 
 /**
  * A year of a 60-state house with a thermostat: exact events against stepping by the minute.

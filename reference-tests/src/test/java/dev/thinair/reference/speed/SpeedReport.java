@@ -1,15 +1,5 @@
 package dev.thinair.reference.speed;
 
-import org.openjdk.jmh.profile.GCProfiler;
-import org.openjdk.jmh.results.Result;
-import org.openjdk.jmh.results.RunResult;
-import org.openjdk.jmh.results.format.ResultFormatType;
-import org.openjdk.jmh.runner.Runner;
-import org.openjdk.jmh.runner.RunnerException;
-import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
-import org.openjdk.jmh.runner.options.OptionsBuilder;
-import org.openjdk.jmh.runner.options.TimeValue;
-
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -19,6 +9,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.results.Result;
+import org.openjdk.jmh.results.RunResult;
+import org.openjdk.jmh.results.format.ResultFormatType;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
 
 /**
  * Runs the benchmarks and writes their ratios. Times of one machine say little; each aim is a ratio
@@ -215,10 +214,7 @@ public final class SpeedReport {
             }
         }
         text.append(
-                "\n"
-                    + "| benchmark | time (unit of the benchmark) | bytes allocated per operation"
-                    + " |\n"
-                    + "|---|---|---|\n");
+                "\n| benchmark | time (unit of the benchmark) | bytes allocated per operation |\n|---|---|---|\n");
         time.forEach(
                 (name, score) ->
                         text.append(

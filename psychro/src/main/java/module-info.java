@@ -1,7 +1,8 @@
 /**
  * The air itself: moist-air states and processes, the units of the trade, and shown work.
  *
- * <p>A first answer, the air of a room at 7,200 ft and what the same air is after a coil:
+ * <p>A first answer, the air of a room at 7,200 ft: two of its properties, the steps to all of
+ * them, and a stream of it:
  *
  * <pre>{@code
  * var pressure = kilopascals(77.6);

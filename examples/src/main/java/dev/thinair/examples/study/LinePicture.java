@@ -351,6 +351,8 @@ public final class LinePicture {
         } else {
             axis = new NumberAxis(name);
             axis.setAutoRangeIncludesZero(false);
+            // Otherwise marks at zero are cut in half by the edge.
+            axis.setAutoRangeStickyZero(false);
         }
         if (window != null) {
             axis.setRange(window[at], window[at + 1]);

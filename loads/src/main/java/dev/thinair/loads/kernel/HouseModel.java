@@ -38,6 +38,8 @@ public final class HouseModel {
     final double[] backConvection;
     final double[] backRadiation;
     final boolean[] glass;
+    final int[] drive; // by wall: what gives the temperature behind it
+    final boolean[] steadyDrive;
     final double[][] resistance;
     final double[][] capacity;
 
@@ -56,14 +58,21 @@ public final class HouseModel {
         backConvection = Arrays.copyOf(b.backConvection, b.walls);
         backRadiation = Arrays.copyOf(b.backRadiation, b.walls);
         glass = Arrays.copyOf(b.glass, b.walls);
+        drive = Arrays.copyOf(b.drive, b.walls);
+        steadyDrive = Arrays.copyOf(b.steadyDrive, b.drives);
         resistance = Arrays.copyOf(b.resistance, b.constructions);
         capacity = Arrays.copyOf(b.capacity, b.constructions);
     }
 
-    private HouseModel(HouseModel o, double[] airConductance) {
+    private HouseModel(
+            HouseModel o,
+            double[] airConductance,
+            double[] airCapacity,
+            int[] drive,
+            boolean[] steadyDrive) {
         zones = o.zones;
         held = o.held;
-        airCapacity = o.airCapacity;
+        this.airCapacity = airCapacity;
         this.airConductance = airConductance;
         walls = o.walls;
         front = o.front;
@@ -75,26 +84,59 @@ public final class HouseModel {
         backConvection = o.backConvection;
         backRadiation = o.backRadiation;
         glass = o.glass;
+        this.drive = drive;
+        this.steadyDrive = steadyDrive;
         resistance = o.resistance;
         capacity = o.capacity;
     }
 
     /**
-     * The same house with other air conductances of its free zones (another elevation).
+     * The same house with other air conductances of its free zones.
      *
      * @param conductance to outdoor air by zone, W/K, each 0 or more
      * @return the changed model
      * @throws IllegalArgumentException if the length differs or a value is negative
      */
     public HouseModel withAirConductance(double[] conductance) {
+        return withAir(conductance, airCapacity);
+    }
+
+    /**
+     * The same house with air of another density: what changes with the elevation.
+     *
+     * @param conductance to outdoor air by zone, W/K, each 0 or more
+     * @param heatCapacity of air and furniture by zone, J/K, each 0 or more
+     * @return the changed model
+     * @throws IllegalArgumentException if a length differs or a value is negative
+     */
+    public HouseModel withAir(double[] conductance, double[] heatCapacity) {
         if (conductance.length != zones) {
             throw new IllegalArgumentException(
                     conductance.length + " conductances, but " + zones + " zones");
         }
-        for (double g : conductance) {
-            Range.require("air conductance", g, 0, 1e9, "W/K");
+        if (heatCapacity.length != zones) {
+            throw new IllegalArgumentException(
+                    heatCapacity.length + " heat capacities, but " + zones + " zones");
         }
-        return new HouseModel(this, conductance.clone());
+        for (int z = 0; z < zones; z++) {
+            Range.require("air conductance", conductance[z], 0, 1e9, "W/K");
+            Range.require("heat capacity of zone air", heatCapacity[z], 0, 1e12, "J/K");
+        }
+        return new HouseModel(
+                this, conductance.clone(), heatCapacity.clone(), drive, steadyDrive);
+    }
+
+    /**
+     * The same house with a drive of its own for every wall, so that each can be answered alone.
+     *
+     * @return the changed model
+     */
+    public HouseModel separated() {
+        int[] own = new int[walls];
+        for (int w = 0; w < walls; w++) {
+            own[w] = w;
+        }
+        return new HouseModel(this, airConductance, airCapacity, own, new boolean[walls]);
     }
 
     /**
@@ -243,6 +285,10 @@ public final class HouseModel {
         private double[] backConvection = new double[16];
         private double[] backRadiation = new double[16];
         private boolean[] glass = new boolean[16];
+        private int[] drive = new int[16];
+        private int drives;
+        private int[] driveZone = new int[16];
+        private boolean[] steadyDrive = new boolean[16];
         private int constructions;
         private double[][] resistance = new double[8][];
         private double[][] capacity = new double[8][];
@@ -277,7 +323,31 @@ public final class HouseModel {
         }
 
         /**
-         * Adds a wall.
+         * Adds a temperature that several walls of a zone share behind them: answered together,
+         * they cost as much as one.
+         *
+         * @param zone zone of the walls' front faces
+         * @param steady true if the temperature is the same at all hours, which costs less still
+         * @return the drive's index, for {@link #wall(int, int, double, double[], double[], double,
+         *     double, double, double, boolean, int)}
+         * @throws IllegalArgumentException if there is no such zone
+         */
+        public int drive(int zone, boolean steady) {
+            if (zone < 0 || zone >= zones) {
+                throw new IllegalArgumentException(
+                        "zone of a drive is " + zone + ", but there are " + zones);
+            }
+            if (drives == driveZone.length) {
+                driveZone = Arrays.copyOf(driveZone, 2 * drives);
+                steadyDrive = Arrays.copyOf(steadyDrive, 2 * drives);
+            }
+            driveZone[drives] = zone;
+            steadyDrive[drives] = steady;
+            return drives++;
+        }
+
+        /**
+         * Adds a wall with a drive of its own.
          *
          * @param frontZone zone of its front face
          * @param behind zone of its back face, {@link #BOUNDARY} or {@link #ADIABATIC}
@@ -304,6 +374,52 @@ public final class HouseModel {
                 double convectionBack,
                 double radiationBack,
                 boolean isGlass) {
+            return wall(
+                    frontZone,
+                    behind,
+                    squareMetres,
+                    r,
+                    c,
+                    convectionFront,
+                    radiationFront,
+                    convectionBack,
+                    radiationBack,
+                    isGlass,
+                    -1);
+        }
+
+        /**
+         * Adds a wall.
+         *
+         * @param frontZone zone of its front face
+         * @param behind zone of its back face, {@link #BOUNDARY} or {@link #ADIABATIC}
+         * @param squareMetres area, above 0
+         * @param r resistances from the front, m2 K/W, each above 0; with the outer film if a
+         *     boundary is behind
+         * @param c areal heat capacities, J/(m2 K), each 0 or more
+         * @param convectionFront W/(m2 K), above 0
+         * @param radiationFront W/(m2 K), above 0
+         * @param convectionBack W/(m2 K), above 0 if a zone is behind
+         * @param radiationBack W/(m2 K), above 0 if a zone is behind
+         * @param isGlass true if sun that has come in is not absorbed on its front
+         * @param drivenBy what gives the temperature behind it: a {@link #drive}, or -1 for one of
+         *     its own
+         * @return the wall's index
+         * @throws IllegalArgumentException if a value is out of range, or a zone or drive does not
+         *     exist or belongs to another zone
+         */
+        public int wall(
+                int frontZone,
+                int behind,
+                double squareMetres,
+                double[] r,
+                double[] c,
+                double convectionFront,
+                double radiationFront,
+                double convectionBack,
+                double radiationBack,
+                boolean isGlass,
+                int drivenBy) {
             if (frontZone < 0 || frontZone >= zones) {
                 throw new IllegalArgumentException(
                         "front zone is " + frontZone + ", but there are " + zones);
@@ -320,6 +436,19 @@ public final class HouseModel {
                 Range.requireAbove("convection coefficient", convectionBack, 0, "W/(m2 K)");
                 Range.requireAbove("radiation coefficient", radiationBack, 0, "W/(m2 K)");
             }
+            if (drivenBy < -1 || drivenBy >= drives) {
+                throw new IllegalArgumentException(
+                        "drive of a wall is " + drivenBy + ", but there are " + drives);
+            }
+            if (drivenBy >= 0 && driveZone[drivenBy] != frontZone) {
+                throw new IllegalArgumentException(
+                        "drive "
+                                + drivenBy
+                                + " belongs to zone "
+                                + driveZone[drivenBy]
+                                + ", but the wall is in zone "
+                                + frontZone);
+            }
             if (walls == front.length) {
                 int more = 2 * walls;
                 front = Arrays.copyOf(front, more);
@@ -331,6 +460,7 @@ public final class HouseModel {
                 backConvection = Arrays.copyOf(backConvection, more);
                 backRadiation = Arrays.copyOf(backRadiation, more);
                 glass = Arrays.copyOf(glass, more);
+                drive = Arrays.copyOf(drive, more);
             }
             front[walls] = frontZone;
             back[walls] = behind;
@@ -341,6 +471,7 @@ public final class HouseModel {
             backConvection[walls] = convectionBack;
             backRadiation[walls] = radiationBack;
             glass[walls] = isGlass;
+            drive[walls] = drivenBy >= 0 ? drivenBy : drive(frontZone, false);
             return walls++;
         }
 

@@ -1,6 +1,7 @@
 package dev.thinair.loads.kernel;
 
 import dev.thinair.units.Range;
+import java.util.Arrays;
 
 /**
  * What a house answers to every drive, day-periodic and exact: the heat that must be taken from
@@ -20,7 +21,14 @@ import dev.thinair.units.Range;
  * <p>Drives, by index, with W walls and Z zones: {@link #wallDrive} temperature behind a wall (K);
  * {@link #radiantDrive} radiant heat spread over all faces of a zone by area (W); {@link #sunDrive}
  * radiant heat spread over the opaque faces of a zone by area (W); {@link #airDrive} heat to a
- * zone's air (W); {@link #holdDrive} air temperature of a held zone (K). Immutable.
+ * zone's air (W); {@link #holdDrive} air temperature of a held zone (K). Walls that share a drive
+ * ({@link HouseModel.Builder#drive}) are answered together: the answer under any of them is that of
+ * all.
+ *
+ * <p>Cost: at each of 19 frequencies the layers and wall types once, then a few multiplications per
+ * wall, and one small system with as many unknowns as zones. Walls of the same type, place and drive
+ * are merged, so the cost per wall is small; with zones it grows faster than linearly, as every zone
+ * answers every drive. Immutable.
  */
 public final class HouseResponse {
     /**
@@ -29,23 +37,51 @@ public final class HouseResponse {
     public static final int PLAIN = -1;
 
     /**
-     * Folded cycles that {@link #solve(HouseModel)} uses; the remainder is below 1e-4 of a load's
-     * swing.
+     * Folded cycles that {@link #solve(HouseModel)} uses beside the {@link Tail}; what is left out is
+     * below 1e-4 of a load's swing.
      */
-    public static final int DEFAULT_CYCLES = 1;
+    public static final int DEFAULT_CYCLES = 0;
 
     private static final int WIDTH = 2 * HourlyInterpolation.HARMONICS;
 
     private final int walls;
     private final int zones;
     private final boolean[] held;
-    private final double[] folded; // [(drive * zones + output) * WIDTH]
+    private final int[] column; // by drive; -1 if there is nothing to look up
+    private final int columns;
+    private final int dynamic; // columns before this one have harmonics, the rest a mean only
+    private final double[][] real; // by harmonic: [column * zones + zone]
+    private final double[][] imaginary;
+    private final FreeAir freeAir;
 
-    private HouseResponse(HouseModel model) {
+    private HouseResponse(
+            HouseModel model,
+            Columns columns,
+            double[][] real,
+            double[][] imaginary,
+            FreeAir freeAir) {
         walls = model.walls;
         zones = model.zones;
         held = model.held;
-        folded = new double[(walls + 4 * zones) * zones * WIDTH];
+        column = columns.of;
+        this.columns = columns.count;
+        dynamic = columns.dynamic;
+        this.real = real;
+        this.imaginary = imaginary;
+        this.freeAir = freeAir;
+    }
+
+    private HouseResponse(
+            HouseResponse o, double[][] real, double[][] imaginary, FreeAir freeAir) {
+        walls = o.walls;
+        zones = o.zones;
+        held = o.held;
+        column = o.column;
+        columns = o.columns;
+        dynamic = o.dynamic;
+        this.real = real;
+        this.imaginary = imaginary;
+        this.freeAir = freeAir;
     }
 
     /**
@@ -64,121 +100,58 @@ public final class HouseResponse {
      *
      * @param model the house
      * @param cycles how many times 24 harmonics beyond the first twelve are computed one by one, 0
-     *     to 1000; the rest is gathered in blocks ({@link Tail}). Or {@link #PLAIN}
+     *     to 1000; the rest is interpolated ({@link Tail}). Or {@link #PLAIN}
      * @return its response
      * @throws IllegalArgumentException if cycles is out of range or a free zone is cut off from
      *     everything held
      */
     public static HouseResponse solve(HouseModel model, int cycles) {
         Range.require("folded cycles", cycles, PLAIN, 1000, "");
-        HouseResponse response = new HouseResponse(model);
-        Solver solver = new Solver(model);
-        int top = 12 + 24 * Math.max(cycles, 0);
-        for (int n = 0; n <= top; n++) {
+        Columns columns = new Columns(model);
+        Solver solver = new Solver(model, columns);
+        int size = columns.dynamic * model.zones;
+        double[][] re = new double[HourlyInterpolation.HARMONICS][];
+        double[][] im = new double[HourlyInterpolation.HARMONICS][];
+        re[0] = new double[columns.count * model.zones];
+        im[0] = re[0].clone();
+        FreeAir freeAir = new FreeAir(model, columns, cycles);
+        solver.factor(0);
+        solver.transfers(re[0], im[0], columns.count);
+        freeAir.keep(0, re[0], im[0]);
+        for (int m = 1; m <= 12; m++) {
+            re[m] = new double[size];
+            im[m] = new double[size];
+            solver.factor(m * Transmission.OMEGA_DAY);
+            solver.transfers(re[m], im[m], columns.dynamic);
+            freeAir.keep(m, re[m], im[m]);
+            scale(re[m], realWeight(m, cycles));
+            scale(im[m], imaginaryWeight(m, cycles));
+        }
+        if (cycles == PLAIN) {
+            return new HouseResponse(model, columns, re, im, freeAir);
+        }
+        double[] hr = new double[size];
+        double[] hi = new double[size];
+        for (int n = 13; n <= 12 + 24 * cycles; n++) {
             int m = HourlyInterpolation.folded(n);
-            if (m == 0 && n > 0) {
-                continue; // weight zero
-            }
-            double w = cycles == PLAIN ? 1 : HourlyInterpolation.weight(n);
-            solver.factor(n * Transmission.OMEGA_DAY);
-            if (m == 0) {
-                solver.collect(m, w, 0);
-            } else if (m == 12) {
-                // lands on itself, conjugated as well
-                solver.collect(m, cycles == PLAIN ? w : 2 * w, 0);
-            } else {
-                solver.collect(m, w, HourlyInterpolation.conjugated(n) ? -w : w);
+            if (m != 0) { // else the weight is zero
+                solver.factor(n * Transmission.OMEGA_DAY);
+                solver.transfers(hr, hi, columns.dynamic);
+                freeAir.keep(n, hr, hi);
+                add(re[m], realWeight(n, cycles), hr);
+                add(im[m], imaginaryWeight(n, cycles), hi);
             }
         }
-        if (cycles != PLAIN) {
-            Tail tail = Tail.beyond(cycles);
-            for (int b = 0; b < tail.blocks(); b++) {
-                solver.factor(tail.harmonic(b) * Transmission.OMEGA_DAY);
-                solver.collect(tail, b);
-            }
+        Tail tail = Tail.beyond(cycles);
+        double[][] tr = new double[Tail.NODES][size];
+        double[][] ti = new double[Tail.NODES][size];
+        for (int k = 0; k < Tail.NODES; k++) {
+            solver.factor(tail.harmonic(k) * Transmission.OMEGA_DAY);
+            solver.transfers(tr[k], ti[k], columns.dynamic);
+            freeAir.keep(13 + 24 * cycles + k, tr[k], ti[k]);
         }
-        solver.deliver(response);
-        return response;
-    }
-
-    /**
-     * The harmonics beyond those computed one by one, in blocks of cycles that double: each block's
-     * weights are summed exactly and the transfer is taken at one harmonic, so placed that a
-     * transfer falling with the root of frequency, as that of a thick layer does, comes out right.
-     */
-    private static final class Tail {
-        private static final int FAR = 1 << 14;
-        private static final Tail USUAL = new Tail(DEFAULT_CYCLES);
-        private final double[] harmonic;
-        private final double[] real; // [block * 13 + m]
-        private final double[] imaginary;
-
-        private Tail(int cycles) {
-            int count = 0;
-            for (int from = cycles + 1; from < FAR; from = 2 * from) {
-                count++;
-            }
-            count = Math.min(count, 5);
-            harmonic = new double[count];
-            real = new double[13 * count];
-            imaginary = new double[13 * count];
-            double[] all = new double[13];
-            for (int n = 1; n <= 12 + 24 * cycles; n++) {
-                int m = HourlyInterpolation.folded(n);
-                all[m] += (m == 12 ? 2 : 1) * HourlyInterpolation.weight(n);
-            }
-            int from = cycles + 1;
-            for (int b = 0; b < count; b++) {
-                int to = b == count - 1 ? FAR : 2 * from;
-                double sum = 0;
-                double rootSum = 0;
-                for (int j = from; j < to; j++) {
-                    double w = 1.0 / ((double) j * j);
-                    sum += w;
-                    rootSum += w / Math.sqrt(j);
-                    for (int m = 1; m <= 12; m++) {
-                        double up = HourlyInterpolation.weight(24 * j + m);
-                        if (m == 12) {
-                            real[13 * b + m] += 2 * up;
-                        } else {
-                            double down = HourlyInterpolation.weight(24 * j - m);
-                            real[13 * b + m] += up + down;
-                            imaginary[13 * b + m] += up - down;
-                        }
-                    }
-                }
-                double ratio = sum / rootSum;
-                harmonic[b] = 24 * ratio * ratio;
-                for (int m = 1; m <= 12; m++) {
-                    all[m] += real[13 * b + m];
-                }
-                from = to;
-            }
-            for (int m = 1; m <= 12; m++) {
-                // weights sum to one: what lies beyond FAR goes to the last block
-                real[13 * (count - 1) + m] += 1 - all[m];
-            }
-        }
-
-        static Tail beyond(int cycles) {
-            return cycles == DEFAULT_CYCLES ? USUAL : new Tail(cycles);
-        }
-
-        int blocks() {
-            return harmonic.length;
-        }
-
-        double harmonic(int block) {
-            return harmonic[block];
-        }
-
-        double real(int block, int m) {
-            return real[13 * block + m];
-        }
-
-        double imaginary(int block, int m) {
-            return imaginary[13 * block + m];
-        }
+        tail.fold(tr, ti, re, im);
+        return new HouseResponse(model, columns, re, im, freeAir);
     }
 
     /**
@@ -189,12 +162,425 @@ public final class HouseResponse {
      * @throws IllegalArgumentException if a free zone is cut off from everything held
      */
     public static HouseResponse steady(HouseModel model) {
-        HouseResponse response = new HouseResponse(model);
-        Solver solver = new Solver(model);
+        Columns columns = new Columns(model);
+        Solver solver = new Solver(model, columns);
+        double[][] re = new double[HourlyInterpolation.HARMONICS][];
+        double[][] im = new double[HourlyInterpolation.HARMONICS][];
+        re[0] = new double[columns.count * model.zones];
+        im[0] = re[0].clone();
         solver.factor(0);
-        solver.collect(0, 1, 0);
-        solver.deliver(response);
-        return response;
+        solver.transfers(re[0], im[0], columns.count);
+        Arrays.fill(re, 1, re.length, new double[columns.dynamic * model.zones]);
+        Arrays.fill(im, 1, im.length, re[1]);
+        return new HouseResponse(model, columns, re, im, null);
+    }
+
+    /**
+     * The response of the same house with air of another density. All that the air changes is the
+     * own admittance of each free zone's air node, so the solution is corrected by one outer product
+     * per free zone and frequency (Sherman and Morrison's formula, Annals of Mathematical Statistics
+     * 21(1), 1950) and no wall is computed again.
+     *
+     * @param from the house that was solved
+     * @param to the house as it is to be: {@code from.withAir(...)}
+     * @return its response, the same as {@code solve(to)} but for rounding
+     * @throws IllegalArgumentException if the models have other zones or this response has no
+     *     harmonics
+     */
+    public HouseResponse withAir(HouseModel from, HouseModel to) {
+        if (freeAir == null) {
+            throw new IllegalArgumentException(
+                    "this is a steady response, but one with harmonics is needed");
+        }
+        if (from.zones != zones || to.zones != zones || from.walls != walls || to.walls != walls) {
+            throw new IllegalArgumentException(
+                    "models have "
+                            + from.zones
+                            + " and "
+                            + to.zones
+                            + " zones, but the response has "
+                            + zones);
+        }
+        double[] conductance = new double[freeAir.zone.length];
+        double[] capacity = new double[freeAir.zone.length];
+        boolean same = true;
+        for (int a = 0; a < conductance.length; a++) {
+            int z = freeAir.zone[a];
+            conductance[a] = to.airConductance[z] - from.airConductance[z];
+            capacity[a] = to.airCapacity[z] - from.airCapacity[z];
+            same &= conductance[a] == 0 && capacity[a] == 0;
+        }
+        if (same) {
+            return this;
+        }
+        double[][] re = new double[real.length][];
+        double[][] im = new double[real.length][];
+        for (int m = 0; m < re.length; m++) {
+            re[m] = real[m].clone();
+            im[m] = imaginary[m].clone();
+        }
+        return new HouseResponse(this, re, im, freeAir.changed(conductance, capacity, re, im));
+    }
+
+    private static double realWeight(int n, int cycles) {
+        if (cycles == PLAIN) {
+            return 1;
+        }
+        // harmonic 12 and its like land on themselves, conjugated as well
+        double w = HourlyInterpolation.weight(n);
+        return HourlyInterpolation.folded(n) == 12 ? 2 * w : w;
+    }
+
+    private static double imaginaryWeight(int n, int cycles) {
+        if (HourlyInterpolation.folded(n) == 12) {
+            return 0;
+        }
+        double w = cycles == PLAIN ? 1 : HourlyInterpolation.weight(n);
+        return HourlyInterpolation.conjugated(n) ? -w : w;
+    }
+
+    private static void scale(double[] x, double by) {
+        for (int i = 0; i < x.length; i++) {
+            x[i] *= by;
+        }
+    }
+
+    private static void add(double[] sum, double w, double[] x) {
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += w * x[i];
+        }
+    }
+
+    /**
+     * The harmonics beyond those computed one by one. As a function of {@code s = 1/sqrt(n)} a
+     * transfer is smooth down to s = 0 (thick layers go with s, capacities with s squared), so it is
+     * taken as the polynomial through Chebyshev's points of the range of s, and the weights of all
+     * aliases are gathered at those points beforehand.
+     */
+    static final class Tail {
+        static final int NODES = 6;
+        private static final int EXPLICIT = 400;
+        private static final Tail USUAL = new Tail(DEFAULT_CYCLES);
+        private final double[] s = new double[NODES];
+        private final double[][] real = new double[13][NODES];
+        private final double[][] imaginary = new double[13][NODES];
+
+        private Tail(int cycles) {
+            double end = 1 / Math.sqrt(13 + 24.0 * cycles);
+            for (int k = 0; k < NODES; k++) {
+                s[k] = 0.5 * end * (1 + Math.cos((2 * k + 1) * Math.PI / (2 * NODES)));
+            }
+            double[] all = new double[13];
+            for (int n = 1; n <= 12 + 24 * cycles; n++) {
+                all[HourlyInterpolation.folded(n)] += realWeight(n, cycles);
+            }
+            int to = cycles + EXPLICIT;
+            for (int n = 13 + 24 * cycles; n <= 12 + 24 * to; n++) {
+                int m = HourlyInterpolation.folded(n);
+                if (m != 0) {
+                    double w = realWeight(n, cycles);
+                    all[m] += w;
+                    spread(m, n, w, imaginaryWeight(n, cycles));
+                }
+            }
+            for (int m = 1; m <= 12; m++) {
+                // weights sum to one; the rest falls as 1/j^2 and is taken at its centre in s
+                spread(m, 24 * to * 2.25, 1 - all[m], 0);
+            }
+        }
+
+        private void spread(int m, double n, double wr, double wi) {
+            double x = 1 / Math.sqrt(n);
+            for (int k = 0; k < NODES; k++) {
+                double basis = 1;
+                for (int i = 0; i < NODES; i++) {
+                    if (i != k) {
+                        basis *= (x - s[i]) / (s[k] - s[i]);
+                    }
+                }
+                real[m][k] += wr * basis;
+                imaginary[m][k] += wi * basis;
+            }
+        }
+
+        static Tail beyond(int cycles) {
+            return cycles == DEFAULT_CYCLES ? USUAL : new Tail(cycles);
+        }
+
+        double harmonic(int node) {
+            return 1 / (s[node] * s[node]);
+        }
+
+        /** Adds the transfers at the nodes to the harmonics they stand for. */
+        void fold(double[][] hr, double[][] hi, double[][] re, double[][] im) {
+            for (int m = 1; m <= 12; m++) {
+                gather(real[m], hr, re[m]);
+                if (m < 12) {
+                    gather(imaginary[m], hi, im[m]);
+                }
+            }
+        }
+
+        private static void gather(double[] w, double[][] h, double[] sum) {
+            for (int k = 0; k < NODES; k += 3) {
+                double w0 = w[k];
+                double w1 = w[k + 1];
+                double w2 = w[k + 2];
+                double[] h0 = h[k];
+                double[] h1 = h[k + 1];
+                double[] h2 = h[k + 2];
+                for (int i = 0; i < sum.length; i++) {
+                    sum[i] += w0 * h0[i] + w1 * h1[i] + w2 * h2[i];
+                }
+            }
+        }
+    }
+
+    /** Which drives have transfers to keep. */
+    private static final class Columns {
+        final int[] of; // by drive, -1 for none
+        final int dynamic;
+        final int count;
+        final int radiant; // column of the first zone
+        final int sun;
+
+        Columns(HouseModel model) {
+            int walls = model.walls;
+            int zones = model.zones;
+            of = new int[walls + 4 * zones];
+            Arrays.fill(of, -1);
+            int[] ofDrive = new int[model.steadyDrive.length];
+            Arrays.fill(ofDrive, -1);
+            int next = walls(model, ofDrive, false, 0);
+            radiant = next;
+            sun = next + zones;
+            for (int i = 0; i < 2 * zones; i++) {
+                of[walls + i] = next++;
+            }
+            for (int z = 0; z < zones; z++) {
+                if (!model.held[z]) {
+                    of[walls + 2 * zones + z] = next++;
+                }
+            }
+            for (int z = 0; z < zones; z++) {
+                if (model.held[z]) {
+                    of[walls + 3 * zones + z] = next++;
+                }
+            }
+            dynamic = next;
+            count = walls(model, ofDrive, true, next);
+        }
+
+        private int walls(HouseModel model, int[] ofDrive, boolean steady, int first) {
+            int next = first;
+            for (int w = 0; w < model.walls; w++) {
+                int drive = model.drive[w];
+                if (model.back[w] == HouseModel.BOUNDARY && model.steadyDrive[drive] == steady) {
+                    if (ofDrive[drive] < 0) {
+                        ofDrive[drive] = next++;
+                    }
+                    of[w] = ofDrive[drive];
+                }
+            }
+            return next;
+        }
+    }
+
+    /**
+     * What is needed to change the air of free zones later: at every frequency the answers of each
+     * free zone to all drives, and of all zones to heat in its air.
+     */
+    private static final class FreeAir {
+        final int[] zone;
+        private final int cycles;
+        private final int zones;
+        private final int dynamic;
+        private final int count;
+        private final int[] own; // column of heat to the zone's air
+        private final double[][] rowRe; // by frequency: [free * columns + column]
+        private final double[][] rowIm;
+        private final double[][] airRe; // by frequency: [free * zones + zone]
+        private final double[][] airIm;
+
+        FreeAir(HouseModel model, Columns columns, int cycles) {
+            this.cycles = cycles;
+            zones = model.zones;
+            dynamic = columns.dynamic;
+            count = columns.count;
+            int n = 0;
+            int[] list = new int[zones];
+            for (int z = 0; z < zones; z++) {
+                if (!model.held[z]) {
+                    list[n++] = z;
+                }
+            }
+            zone = Arrays.copyOf(list, n);
+            own = new int[n];
+            for (int a = 0; a < n; a++) {
+                own[a] = columns.of[model.walls + 2 * zones + zone[a]];
+            }
+            int frequencies = cycles == PLAIN ? 13 : 13 + 24 * cycles + Tail.NODES;
+            rowRe = new double[frequencies][];
+            rowIm = new double[frequencies][];
+            airRe = new double[frequencies][];
+            airIm = new double[frequencies][];
+        }
+
+        private FreeAir(FreeAir o) {
+            cycles = o.cycles;
+            zones = o.zones;
+            dynamic = o.dynamic;
+            count = o.count;
+            zone = o.zone;
+            own = o.own;
+            rowRe = copy(o.rowRe);
+            rowIm = copy(o.rowIm);
+            airRe = copy(o.airRe);
+            airIm = copy(o.airIm);
+        }
+
+        private static double[][] copy(double[][] a) {
+            double[][] b = new double[a.length][];
+            for (int i = 0; i < a.length; i++) {
+                b[i] = a[i] == null ? null : a[i].clone();
+            }
+            return b;
+        }
+
+        void keep(int frequency, double[] re, double[] im) {
+            int n = re.length / zones;
+            double[] rr = new double[zone.length * n];
+            double[] ri = new double[zone.length * n];
+            double[] ar = new double[zone.length * zones];
+            double[] ai = new double[zone.length * zones];
+            for (int a = 0; a < zone.length; a++) {
+                for (int d = 0; d < n; d++) {
+                    rr[a * n + d] = re[d * zones + zone[a]];
+                    ri[a * n + d] = im[d * zones + zone[a]];
+                }
+                System.arraycopy(re, own[a] * zones, ar, a * zones, zones);
+                System.arraycopy(im, own[a] * zones, ai, a * zones, zones);
+            }
+            rowRe[frequency] = rr;
+            rowIm[frequency] = ri;
+            airRe[frequency] = ar;
+            airIm[frequency] = ai;
+        }
+
+        /** Corrects folded transfers for changed air and returns what to keep of the new state. */
+        FreeAir changed(double[] conductance, double[] capacity, double[][] re, double[][] im) {
+            FreeAir now = new FreeAir(this);
+            int size = dynamic * zones;
+            double[] factors = new double[2 * zones];
+            now.correct(0, 0, conductance, capacity, factors, re[0], im[0], 1, 1);
+            for (int n = 1; n <= 12 + 24 * Math.max(cycles, 0); n++) {
+                int m = HourlyInterpolation.folded(n);
+                if (m != 0) {
+                    now.correct(
+                            n,
+                            n,
+                            conductance,
+                            capacity,
+                            factors,
+                            re[m],
+                            im[m],
+                            realWeight(n, cycles),
+                            imaginaryWeight(n, cycles));
+                }
+            }
+            if (cycles != PLAIN) {
+                Tail tail = Tail.beyond(cycles);
+                double[][] tr = new double[Tail.NODES][size];
+                double[][] ti = new double[Tail.NODES][size];
+                for (int k = 0; k < Tail.NODES; k++) {
+                    now.correct(
+                            13 + 24 * cycles + k,
+                            tail.harmonic(k),
+                            conductance,
+                            capacity,
+                            factors,
+                            tr[k],
+                            ti[k],
+                            1,
+                            1);
+                }
+                tail.fold(tr, ti, re, im);
+            }
+            return now;
+        }
+
+        private void correct(
+                int frequency,
+                double n,
+                double[] conductance,
+                double[] capacity,
+                double[] factors,
+                double[] re,
+                double[] im,
+                double wr,
+                double wi) {
+            double[] rr = rowRe[frequency];
+            double[] ri = rowIm[frequency];
+            double[] ar = airRe[frequency];
+            double[] ai = airIm[frequency];
+            int width = frequency == 0 ? count : dynamic;
+            for (int a = 0; a < zone.length; a++) {
+                double dr = conductance[a];
+                double di = n * Transmission.OMEGA_DAY * capacity[a];
+                int z0 = a * zones;
+                double mr = ar[z0 + zone[a]];
+                double mi = ai[z0 + zone[a]];
+                // share = delta / (1 + delta M)
+                double br = 1 + dr * mr - di * mi;
+                double bi = dr * mi + di * mr;
+                double inv = 1 / (br * br + bi * bi);
+                double sr = (dr * br + di * bi) * inv;
+                double si = (di * br - dr * bi) * inv;
+                for (int z = 0; z < zones; z++) {
+                    factors[z] = sr * ar[z0 + z] - si * ai[z0 + z];
+                    factors[zones + z] = sr * ai[z0 + z] + si * ar[z0 + z];
+                }
+                for (int d = 0; d < width; d++) {
+                    double hr = rr[a * width + d];
+                    double hi = ri[a * width + d];
+                    int at = d * zones;
+                    for (int z = 0; z < zones; z++) {
+                        double cr = factors[z];
+                        double ci = factors[zones + z];
+                        re[at + z] -= wr * (cr * hr - ci * hi);
+                        im[at + z] -= wi * (cr * hi + ci * hr);
+                    }
+                }
+                renew(a, width, factors, rr, ri, ar, ai);
+            }
+        }
+
+        /** Brings what is kept itself to the changed air of one zone. */
+        private void renew(
+                int changed,
+                int width,
+                double[] factors,
+                double[] rr,
+                double[] ri,
+                double[] ar,
+                double[] ai) {
+            double[] hr = Arrays.copyOfRange(rr, changed * width, (changed + 1) * width);
+            double[] hi = Arrays.copyOfRange(ri, changed * width, (changed + 1) * width);
+            for (int b = 0; b < zone.length; b++) {
+                double cr = factors[zone[b]];
+                double ci = factors[zones + zone[b]];
+                for (int d = 0; d < width; d++) {
+                    rr[b * width + d] -= cr * hr[d] - ci * hi[d];
+                    ri[b * width + d] -= cr * hi[d] + ci * hr[d];
+                }
+                double xr = hr[own[b]];
+                double xi = hi[own[b]];
+                for (int z = 0; z < zones; z++) {
+                    ar[b * zones + z] -= factors[z] * xr - factors[zones + z] * xi;
+                    ai[b * zones + z] -= factors[z] * xi + factors[zones + z] * xr;
+                }
+            }
+        }
     }
 
     /**
@@ -207,7 +593,8 @@ public final class HouseResponse {
     }
 
     /**
-     * Drive of the temperature behind a wall, K; zero response unless the wall is at a boundary.
+     * Drive of the temperature behind a wall, K; zero response unless the wall is at a boundary. It
+     * stands for all walls that share the drive.
      *
      * @param wall index of the wall
      * @return index of the drive
@@ -264,18 +651,30 @@ public final class HouseResponse {
      * @return load in W of a held zone, temperature in K of a free one, per unit of the drive
      */
     public double steady(int drive, int zone) {
-        return folded[(drive * zones + zone) * WIDTH];
+        int c = column[drive];
+        return c >= 0 ? real[0][c * zones + zone] : ownAir(drive, zone);
+    }
+
+    /** Heat to the air of a held zone is load at once; other drives without column do nothing. */
+    private double ownAir(int drive, int zone) {
+        return drive == airDrive(zone) && held[zone] ? 1 : 0;
     }
 
     /**
-     * Folded transfer from a drive to a zone.
+     * Folded transfer from a drive to a zone; of a steady drive the mean only.
      *
      * @param drive index of the drive
      * @param zone index of the zone
      * @param out receives re and im for m = 0..12 (26 numbers)
      */
     public void transfer(int drive, int zone, double[] out) {
-        System.arraycopy(folded, (drive * zones + zone) * WIDTH, out, 0, WIDTH);
+        int c = column[drive];
+        int at = c * zones + zone;
+        for (int m = 0; m < HourlyInterpolation.HARMONICS; m++) {
+            boolean there = c >= 0 && (m == 0 || c < dynamic);
+            out[2 * m] = there ? real[m][at] : c < 0 ? ownAir(drive, zone) : 0;
+            out[2 * m + 1] = there ? imaginary[m][at] : 0;
+        }
     }
 
     /**
@@ -283,20 +682,92 @@ public final class HouseResponse {
      *
      * @param drive index of the drive
      * @param zone index of the zone
-     * @param spectrum of the drive, re and im of X(0) to X(12)
+     * @param spectrum of the drive, re and im of X(0) to X(12); of a steady drive X(0) counts
      * @param at index of its first number
      * @param sum spectrum that is added to
      * @param sumAt index of its first number
      */
     public void addAnswer(int drive, int zone, double[] spectrum, int at, double[] sum, int sumAt) {
-        int base = (drive * zones + zone) * WIDTH;
-        for (int i = 0; i < WIDTH; i += 2) {
-            double hr = folded[base + i];
-            double hi = folded[base + i + 1];
-            double xr = spectrum[at + i];
-            double xi = spectrum[at + i + 1];
-            sum[sumAt + i] += hr * xr - hi * xi;
-            sum[sumAt + i + 1] += hr * xi + hi * xr;
+        int c = column[drive];
+        if (c < 0) {
+            double direct = ownAir(drive, zone);
+            for (int i = 0; i < WIDTH; i++) {
+                sum[sumAt + i] += direct * spectrum[at + i];
+            }
+            return;
+        }
+        int place = c * zones + zone;
+        int harmonics = c < dynamic ? HourlyInterpolation.HARMONICS : 1;
+        for (int m = 0; m < harmonics; m++) {
+            double hr = real[m][place];
+            double hi = imaginary[m][place];
+            double xr = spectrum[at + 2 * m];
+            double xi = spectrum[at + 2 * m + 1];
+            sum[sumAt + 2 * m] += hr * xr - hi * xi;
+            sum[sumAt + 2 * m + 1] += hr * xi + hi * xr;
+        }
+    }
+
+    /**
+     * Adds the answers of all zones to a drive, that of one zone apart.
+     *
+     * @param drive index of the drive, not heat to the air of a held zone
+     * @param apart zone whose answer goes to its own place, or -1
+     * @param spectrum of the drive, re and im of X(0) to X(12); of a steady drive X(0) counts
+     * @param at index of its first number
+     * @param sums for harmonic m and zone z, re at {@code (2 m) Z + z} and im at {@code (2 m + 1) Z +
+     *     z} are added to
+     * @param own spectrum, re and im of 0 to 12, that the answer of the zone apart is added to
+     * @param ownAt index of its first number
+     */
+    public void addAnswers(
+            int drive,
+            int apart,
+            double[] spectrum,
+            int at,
+            double[] sums,
+            double[] own,
+            int ownAt) {
+        int c = column[drive];
+        if (c < 0) {
+            return;
+        }
+        int place = c * zones;
+        int harmonics = c < dynamic ? HourlyInterpolation.HARMONICS : 1;
+        for (int m = 0; m < harmonics; m++) {
+            double[] hr = real[m];
+            double[] hi = imaginary[m];
+            double xr = spectrum[at + 2 * m];
+            double xi = spectrum[at + 2 * m + 1];
+            int to = 2 * m * zones;
+            if (apart >= 0) {
+                double gr = hr[place + apart];
+                double gi = hi[place + apart];
+                own[ownAt + 2 * m] += gr * xr - gi * xi;
+                own[ownAt + 2 * m + 1] += gr * xi + gi * xr;
+                addRange(hr, hi, place, xr, xi, sums, to, 0, apart);
+                addRange(hr, hi, place, xr, xi, sums, to, apart + 1, zones);
+            } else {
+                addRange(hr, hi, place, xr, xi, sums, to, 0, zones);
+            }
+        }
+    }
+
+    private void addRange(
+            double[] hr,
+            double[] hi,
+            int place,
+            double xr,
+            double xi,
+            double[] sums,
+            int to,
+            int from,
+            int end) {
+        for (int z = from; z < end; z++) {
+            double gr = hr[place + z];
+            double gi = hi[place + z];
+            sums[to + z] += gr * xr - gi * xi;
+            sums[to + zones + z] += gr * xi + gi * xr;
         }
     }
 
@@ -310,9 +781,9 @@ public final class HouseResponse {
      */
     public double[] timeFactors(int drive, int zone) {
         double[] spectrum = new double[WIDTH];
-        int base = (drive * zones + zone) * WIDTH;
+        transfer(drive, zone, spectrum);
         for (int i = 0; i < WIDTH; i++) {
-            spectrum[i] = folded[base + i] / HourlyInterpolation.HOURS;
+            spectrum[i] /= HourlyInterpolation.HOURS;
         }
         double[] factors = new double[HourlyInterpolation.HOURS];
         HourlyInterpolation.addSynthesis(spectrum, 0, factors, 0);
@@ -336,37 +807,271 @@ public final class HouseResponse {
         return timeFactors(radiantDrive(zone), zone);
     }
 
+    /**
+     * What walls have in common: layers, films, and whether a zone, a boundary or nothing is behind.
+     */
+    private static final class Types {
+        final int[] of; // by wall
+        int count;
+        int[] wall = new int[16]; // one that is of the type
+        // by type at one frequency: 1/D and Y12/D of a one-sided wall; the inverse of the faces'
+        // 2 x 2 system (11, 22, 12) of a two-sided one
+        final double[] now;
+        private final int[] layerOf; // by construction and place
+        private final int[] firstLayer;
+        private final double[] layerR;
+        private final double[] layerC;
+        private final double[] layers; // five numbers each
+        private final HouseModel model;
+
+        Types(HouseModel model) {
+            this.model = model;
+            of = new int[model.walls];
+            for (int w = 0; w < model.walls; w++) {
+                int t = 0;
+                while (t < count && !alike(wall[t], w)) {
+                    t++;
+                }
+                if (t == count) {
+                    if (count == wall.length) {
+                        wall = Arrays.copyOf(wall, 2 * count);
+                    }
+                    wall[count++] = w;
+                }
+                of[w] = t;
+            }
+            now = new double[6 * count];
+            int n = 0;
+            firstLayer = new int[model.resistance.length];
+            for (int k = 0; k < firstLayer.length; k++) {
+                firstLayer[k] = n;
+                n += model.resistance[k].length;
+            }
+            layerOf = new int[n];
+            double[] r = new double[n];
+            double[] c = new double[n];
+            int distinct = 0;
+            for (int k = 0; k < firstLayer.length; k++) {
+                for (int l = 0; l < model.resistance[k].length; l++) {
+                    double rl = model.resistance[k][l];
+                    double cl = model.capacity[k][l];
+                    int i = 0;
+                    while (i < distinct && !(r[i] == rl && c[i] == cl)) {
+                        i++;
+                    }
+                    if (i == distinct) {
+                        r[distinct] = rl;
+                        c[distinct++] = cl;
+                    }
+                    layerOf[firstLayer[k] + l] = i;
+                }
+            }
+            layerR = Arrays.copyOf(r, distinct);
+            layerC = Arrays.copyOf(c, distinct);
+            layers = new double[5 * distinct];
+        }
+
+        private boolean alike(int a, int b) {
+            return model.construction[a] == model.construction[b]
+                    && side(model.back[a]) == side(model.back[b])
+                    && model.frontConvection[a] == model.frontConvection[b]
+                    && model.frontRadiation[a] == model.frontRadiation[b]
+                    && model.backConvection[a] == model.backConvection[b]
+                    && model.backRadiation[a] == model.backRadiation[b];
+        }
+
+        private static int side(int back) {
+            return Math.min(back, 0);
+        }
+
+        void at(double omega) {
+            for (int i = 0; i < layerR.length; i++) {
+                double y = omega * layerR[i] * layerC[i];
+                if (y > 0) {
+                    Transmission.layer(y, layers, 5 * i);
+                } else {
+                    layers[5 * i] = Double.NaN; // marks a layer without capacity
+                }
+            }
+            for (int t = 0; t < count; t++) {
+                int w = wall[t];
+                int k = model.construction[w];
+                double h = model.frontConvection[w] + model.frontRadiation[w];
+                if (model.back[w] == HouseModel.BOUNDARY) {
+                    boundary(t, k, omega, h);
+                } else if (model.back[w] == HouseModel.ADIABATIC) {
+                    adiabatic(t, k, omega, h);
+                } else {
+                    double back = model.backConvection[w] + model.backRadiation[w];
+                    between(t, k, omega, h, back);
+                }
+            }
+        }
+
+        // a column of the heat transfer matrix, carried layer by layer from the back
+        private double ur;
+        private double ui;
+        private double vr;
+        private double vi;
+        private double scale;
+
+        private void carry(int k, double omega, double u, double v) {
+            double xr = u;
+            double xi = 0;
+            double yr = v;
+            double yi = 0;
+            double s = 0;
+            for (int l = model.resistance[k].length - 1; l >= 0; l--) {
+                int i = layerOf[firstLayer[k] + l];
+                double res = layerR[i];
+                double chr = layers[5 * i];
+                if (Double.isNaN(chr)) {
+                    xr += res * yr;
+                    xi += res * yi;
+                    continue;
+                }
+                double chi = layers[5 * i + 1];
+                double sr = layers[5 * i + 2];
+                double si = layers[5 * i + 3];
+                s += layers[5 * i + 4];
+                double y = omega * layerC[i];
+                double nxr = chr * xr - chi * xi + res * (sr * yr - si * yi);
+                double nxi = chr * xi + chi * xr + res * (sr * yi + si * yr);
+                double nyr = chr * yr - chi * yi - y * (sr * xi + si * xr);
+                double nyi = chr * yi + chi * yr + y * (sr * xr - si * xi);
+                xr = nxr;
+                xi = nxi;
+                yr = nyr;
+                yi = nyi;
+            }
+            ur = xr;
+            ui = xi;
+            vr = yr;
+            vi = yi;
+            scale = s;
+        }
+
+        /** q = 1 / (Y11 + h) = B / (D + h B) and Y12 q = 1 / (D + h B). */
+        private void boundary(int t, int k, double omega, double h) {
+            carry(k, omega, 0, 1);
+            double dr = vr + h * ur;
+            double di = vi + h * ui;
+            double inv = 1 / (dr * dr + di * di);
+            now[6 * t] = (ur * dr + ui * di) * inv;
+            now[6 * t + 1] = (ui * dr - ur * di) * inv;
+            double down = scale == 0 ? inv : inv * Math.exp(-scale);
+            now[6 * t + 2] = dr * down;
+            now[6 * t + 3] = -di * down;
+        }
+
+        /** q = 1 / (C / A + h). */
+        private void adiabatic(int t, int k, double omega, double h) {
+            carry(k, omega, 1, 0);
+            double dr = vr + h * ur;
+            double di = vi + h * ui;
+            double inv = 1 / (dr * dr + di * di);
+            now[6 * t] = (ur * dr + ui * di) * inv;
+            now[6 * t + 1] = (ui * dr - ur * di) * inv;
+        }
+
+        /**
+         * Inverse of ((Y11 + h1, -Y12), (-Y12, Y22 + h2)); with the matrix' determinant of one its
+         * denominator is {@code C + h1 A + h2 D + h1 h2 B}, which cancels nothing.
+         */
+        private void between(int t, int k, double omega, double h1, double h2) {
+            carry(k, omega, 1, 0);
+            double ar = ur;
+            double ai = ui;
+            double cr = vr;
+            double ci = vi;
+            carry(k, omega, 0, 1);
+            double nr = cr + h1 * ar + h2 * (vr + h1 * ur);
+            double ni = ci + h1 * ai + h2 * (vi + h1 * ui);
+            double inv = 1 / (nr * nr + ni * ni);
+            double ir = nr * inv;
+            double ii = -ni * inv;
+            double xr = ar + h2 * ur;
+            double xi = ai + h2 * ui;
+            double yr = vr + h1 * ur;
+            double yi = vi + h1 * ui;
+            double down = scale == 0 ? 1 : Math.exp(-scale);
+            int at = 6 * t;
+            now[at] = xr * ir - xi * ii;
+            now[at + 1] = xr * ii + xi * ir;
+            now[at + 2] = yr * ir - yi * ii;
+            now[at + 3] = yr * ii + yi * ir;
+            now[at + 4] = ir * down;
+            now[at + 5] = ii * down;
+        }
+    }
+
+    /** Sums areas under whole-number keys. */
+    private static final class Areas {
+        private final int[] slot; // place + 1, 0 for empty
+        long[] key;
+        double[] area;
+        int count;
+
+        Areas(int most) {
+            slot = new int[Integer.highestOneBit(4 * most + 4)];
+            key = new long[most];
+            area = new double[most];
+        }
+
+        void add(long k, double a) {
+            int mask = slot.length - 1;
+            int i = (int) ((k * 0x9E3779B97F4A7C15L) >>> 40) & mask;
+            while (slot[i] != 0 && key[slot[i] - 1] != k) {
+                i = (i + 1) & mask;
+            }
+            if (slot[i] == 0) {
+                key[count] = k;
+                slot[i] = ++count;
+            }
+            area[slot[i] - 1] += a;
+        }
+    }
+
     /** One frequency: nodal system, its factors, and the answers read from it. */
     private static final class Solver {
         private final HouseModel model;
+        private final Columns columns;
+        private final Types types;
         private final int zones;
         private final int nodes; // radiant nodes 0..Z-1, air nodes Z..2Z-1
         private final int unknowns;
         private final int[] unknownOf; // node -> unknown, -1 for a held air node
         private final double[] gr;
         private final double[] gi;
-        private final double[] y; // admittances by construction
         private final double[] fr; // factor of the unknown part, row major lower
         private final double[] fi;
-        private final double[] pr; // output row -> unknown
+        private final double[] pr; // [unknown * zones + zone]: zone's answer to heat at a node
         private final double[] pi;
-        private final double[] er; // radiant injections [(2 Z drives) * nodes]
-        private final double[] ei;
-        private final double[] wallStarR;
-        private final double[] wallStarI;
-        private final double[] wallAirR;
-        private final double[] wallAirI;
-        private final double[][] sum; // folded transfers by harmonic
-        private final int[] boundaryWalls;
-        private final int[][] near; // by zone: unknown nodes that its faces reach
-        private final double[] now; // transfers at this frequency, re and im by zone and drive
+        private final double[] or; // heat at nodes if opaque faces absorb 1 W/m2, [zone * nodes]
+        private final double[] oi;
+        private final double[] xr; // the same for faces of glass
+        private final double[] xi;
+        private final double[] starR; // by column of walls: what it gives to its zone's nodes
+        private final double[] starI;
+        private final double[] airR;
+        private final double[] airI;
+        private final int[] columnZone;
+        private final int[] elementType;
+        private final int[] elementFront;
+        private final int[] elementBack;
+        private final boolean[] elementGlass;
+        private final double[] elementArea;
+        private final int[] entryType;
+        private final int[] entryColumn;
+        private final double[] entryArea;
+        private final int[][] near; // by zone: nodes that its faces reach
         private final double[] faceArea;
         private final double[] opaqueArea;
-        private final double[] matrix = new double[Transmission.matrixLength()];
-        private final double[] four = new double[8];
 
-        Solver(HouseModel model) {
+        Solver(HouseModel model, Columns columns) {
             this.model = model;
+            this.columns = columns;
+            types = new Types(model);
             zones = model.zones;
             nodes = 2 * zones;
             unknownOf = new int[nodes];
@@ -377,32 +1082,61 @@ public final class HouseResponse {
             unknowns = u;
             gr = new double[nodes * nodes];
             gi = new double[nodes * nodes];
-            y = new double[8 * model.resistance.length];
             fr = new double[u * u];
             fi = new double[u * u];
             pr = new double[zones * u];
             pi = new double[zones * u];
-            er = new double[2 * zones * nodes];
-            ei = new double[2 * zones * nodes];
-            wallStarR = new double[model.walls];
-            wallStarI = new double[model.walls];
-            wallAirR = new double[model.walls];
-            wallAirI = new double[model.walls];
-            now = new double[(model.walls + 4 * zones) * zones * 2];
-            sum = new double[HourlyInterpolation.HARMONICS][now.length];
-            boundaryWalls =
-                    java.util.stream.IntStream.range(0, model.walls)
-                            .filter(w -> model.back[w] == HouseModel.BOUNDARY)
-                            .toArray();
-            near = neighbours();
+            or = new double[zones * nodes];
+            oi = new double[zones * nodes];
+            xr = new double[zones * nodes];
+            xi = new double[zones * nodes];
+            starR = new double[columns.count];
+            starI = new double[columns.count];
+            airR = new double[columns.count];
+            airI = new double[columns.count];
+            columnZone = new int[columns.count];
             faceArea = new double[zones];
             opaqueArea = new double[zones];
+            Areas elements = new Areas(model.walls);
+            Areas entries = new Areas(model.walls);
             for (int w = 0; w < model.walls; w++) {
-                addFaceArea(model.front[w], model.area[w], model.glass[w]);
-                if (model.back[w] >= 0) {
-                    addFaceArea(model.back[w], model.area[w], model.glass[w]);
+                int back = model.back[w];
+                double area = model.area[w];
+                long k = (long) types.of[w] * zones + model.front[w];
+                k = 2 * (k * (zones + 2) + back + 2) + (model.glass[w] ? 1 : 0);
+                elements.add(k, area);
+                if (back == HouseModel.BOUNDARY) {
+                    int c = columns.of[w];
+                    columnZone[c] = model.front[w];
+                    entries.add((long) types.of[w] * columns.count + c, area);
+                }
+                addFaceArea(model.front[w], area, model.glass[w]);
+                if (back >= 0) {
+                    addFaceArea(back, area, model.glass[w]);
                 }
             }
+            elementArea = Arrays.copyOf(elements.area, elements.count);
+            elementType = new int[elements.count];
+            elementFront = new int[elements.count];
+            elementBack = new int[elements.count];
+            elementGlass = new boolean[elements.count];
+            for (int e = 0; e < elementType.length; e++) {
+                long k = elements.key[e];
+                elementGlass[e] = (k & 1) == 1;
+                k >>= 1;
+                elementBack[e] = (int) (k % (zones + 2)) - 2;
+                k /= zones + 2;
+                elementFront[e] = (int) (k % zones);
+                elementType[e] = (int) (k / zones);
+            }
+            entryArea = Arrays.copyOf(entries.area, entries.count);
+            entryType = new int[entries.count];
+            entryColumn = new int[entries.count];
+            for (int e = 0; e < entryType.length; e++) {
+                entryType[e] = (int) (entries.key[e] / columns.count);
+                entryColumn[e] = (int) (entries.key[e] % columns.count);
+            }
+            near = neighbours();
         }
 
         private void addFaceArea(int zone, double area, boolean glass) {
@@ -414,25 +1148,18 @@ public final class HouseResponse {
 
         /** Fills and factors the system at one angular frequency and solves the output rows. */
         void factor(double omega) {
-            for (int k = 0; k < model.resistance.length; k++) {
-                Transmission.admittances(
-                        model.resistance[k],
-                        model.capacity[k],
-                        model.resistance[k].length,
-                        omega,
-                        matrix,
-                        four);
-                System.arraycopy(four, 0, y, 8 * k, 8);
-            }
-            java.util.Arrays.fill(gr, 0);
-            java.util.Arrays.fill(gi, 0);
-            java.util.Arrays.fill(er, 0);
-            java.util.Arrays.fill(ei, 0);
-            for (int w = 0; w < model.walls; w++) {
-                if (model.back[w] >= 0) {
-                    twoSided(w);
+            types.at(omega);
+            Arrays.fill(gr, 0);
+            Arrays.fill(gi, 0);
+            Arrays.fill(or, 0);
+            Arrays.fill(oi, 0);
+            Arrays.fill(xr, 0);
+            Arrays.fill(xi, 0);
+            for (int e = 0; e < elementArea.length; e++) {
+                if (elementBack[e] >= 0) {
+                    twoSided(e);
                 } else {
-                    oneSided(w);
+                    oneSided(e);
                 }
             }
             for (int z = 0; z < zones; z++) {
@@ -442,85 +1169,79 @@ public final class HouseResponse {
                     gi[at] += omega * model.airCapacity[z];
                 }
             }
+            Arrays.fill(starR, 0);
+            Arrays.fill(starI, 0);
+            Arrays.fill(airR, 0);
+            Arrays.fill(airI, 0);
+            for (int e = 0; e < entryArea.length; e++) {
+                int t = entryType[e];
+                int c = entryColumn[e];
+                int w = types.wall[t];
+                double tr = entryArea[e] * types.now[6 * t + 2];
+                double ti = entryArea[e] * types.now[6 * t + 3];
+                starR[c] += model.frontRadiation[w] * tr;
+                starI[c] += model.frontRadiation[w] * ti;
+                airR[c] += model.frontConvection[w] * tr;
+                airI[c] += model.frontConvection[w] * ti;
+            }
             decompose();
             rows();
-            transfers();
         }
 
-        private void oneSided(int w) {
-            int zone = model.front[w];
-            double a = model.area[w];
+        private void oneSided(int e) {
+            int t = elementType[e];
+            int w = types.wall[t];
+            int zone = elementFront[e];
+            double a = elementArea[e];
             double hc = model.frontConvection[w];
             double hr = model.frontRadiation[w];
-            int at = 8 * model.construction[w] + (model.back[w] == HouseModel.ADIABATIC ? 6 : 0);
-            double dr = y[at] + hc + hr;
-            double di = y[at + 1];
-            double inv = 1 / (dr * dr + di * di);
-            double qr = dr * inv; // 1 / D
-            double qi = -di * inv;
-            add(zone, zone, a * hr * (1 - hr * qr), -a * hr * hr * qi);
-            add(zones + zone, zones + zone, a * hc * (1 - hc * qr), -a * hc * hc * qi);
-            addBoth(zone, zones + zone, -a * hc * hr * qr, -a * hc * hr * qi);
-            radiant(zone, w, zone, a * hr * qr, a * hr * qi);
-            radiant(zone, w, zones + zone, a * hc * qr, a * hc * qi);
-            if (model.back[w] == HouseModel.BOUNDARY) {
-                double tr = y[at + 2] * qr - y[at + 3] * qi;
-                double ti = y[at + 2] * qi + y[at + 3] * qr;
-                wallStarR[w] = a * hr * tr;
-                wallStarI[w] = a * hr * ti;
-                wallAirR[w] = a * hc * tr;
-                wallAirI[w] = a * hc * ti;
-            }
+            double qr = a * types.now[6 * t]; // area / D
+            double qi = a * types.now[6 * t + 1];
+            add(zone, zone, hr * (a - hr * qr), -hr * hr * qi);
+            add(zones + zone, zones + zone, hc * (a - hc * qr), -hc * hc * qi);
+            addBoth(zone, zones + zone, -hc * hr * qr, -hc * hr * qi);
+            boolean glass = elementGlass[e];
+            absorbed(glass, zone, zone, hr * qr, hr * qi);
+            absorbed(glass, zone, zones + zone, hc * qr, hc * qi);
         }
 
-        private void twoSided(int w) {
-            int z1 = model.front[w];
-            int z2 = model.back[w];
-            double a = model.area[w];
+        private void twoSided(int e) {
+            int t = elementType[e];
+            int w = types.wall[t];
+            double a = elementArea[e];
             double hc1 = model.frontConvection[w];
             double hr1 = model.frontRadiation[w];
             double hc2 = model.backConvection[w];
             double hr2 = model.backRadiation[w];
-            int at = 8 * model.construction[w];
-            double ar = y[at] + hc1 + hr1;
-            double ai = y[at + 1];
-            double tr = y[at + 2];
-            double ti = y[at + 3];
-            double br = y[at + 4] + hc2 + hr2;
-            double bi = y[at + 5];
-            double detr = ar * br - ai * bi - (tr * tr - ti * ti);
-            double deti = ar * bi + ai * br - 2 * tr * ti;
-            double inv = 1 / (detr * detr + deti * deti);
-            double ir = detr * inv;
-            double ii = -deti * inv;
-            double f11r = br * ir - bi * ii;
-            double f11i = br * ii + bi * ir;
-            double f22r = ar * ir - ai * ii;
-            double f22i = ar * ii + ai * ir;
-            double f12r = tr * ir - ti * ii;
-            double f12i = tr * ii + ti * ir;
-            int s1 = z1;
-            int a1 = zones + z1;
-            int s2 = z2;
-            int a2 = zones + z2;
-            add(s1, s1, a * hr1 * (1 - hr1 * f11r), -a * hr1 * hr1 * f11i);
-            add(a1, a1, a * hc1 * (1 - hc1 * f11r), -a * hc1 * hc1 * f11i);
-            addBoth(s1, a1, -a * hr1 * hc1 * f11r, -a * hr1 * hc1 * f11i);
-            add(s2, s2, a * hr2 * (1 - hr2 * f22r), -a * hr2 * hr2 * f22i);
-            add(a2, a2, a * hc2 * (1 - hc2 * f22r), -a * hc2 * hc2 * f22i);
-            addBoth(s2, a2, -a * hr2 * hc2 * f22r, -a * hr2 * hc2 * f22i);
-            addBoth(s1, s2, -a * hr1 * hr2 * f12r, -a * hr1 * hr2 * f12i);
-            addBoth(s1, a2, -a * hr1 * hc2 * f12r, -a * hr1 * hc2 * f12i);
-            addBoth(a1, s2, -a * hc1 * hr2 * f12r, -a * hc1 * hr2 * f12i);
-            addBoth(a1, a2, -a * hc1 * hc2 * f12r, -a * hc1 * hc2 * f12i);
-            radiant(z1, w, s1, a * hr1 * f11r, a * hr1 * f11i);
-            radiant(z1, w, a1, a * hc1 * f11r, a * hc1 * f11i);
-            radiant(z1, w, s2, a * hr2 * f12r, a * hr2 * f12i);
-            radiant(z1, w, a2, a * hc2 * f12r, a * hc2 * f12i);
-            radiant(z2, w, s2, a * hr2 * f22r, a * hr2 * f22i);
-            radiant(z2, w, a2, a * hc2 * f22r, a * hc2 * f22i);
-            radiant(z2, w, s1, a * hr1 * f12r, a * hr1 * f12i);
-            radiant(z2, w, a1, a * hc1 * f12r, a * hc1 * f12i);
+            double f11r = a * types.now[6 * t];
+            double f11i = a * types.now[6 * t + 1];
+            double f22r = a * types.now[6 * t + 2];
+            double f22i = a * types.now[6 * t + 3];
+            double f12r = a * types.now[6 * t + 4];
+            double f12i = a * types.now[6 * t + 5];
+            int s1 = elementFront[e];
+            int a1 = zones + s1;
+            int s2 = elementBack[e];
+            int a2 = zones + s2;
+            add(s1, s1, hr1 * (a - hr1 * f11r), -hr1 * hr1 * f11i);
+            add(a1, a1, hc1 * (a - hc1 * f11r), -hc1 * hc1 * f11i);
+            addBoth(s1, a1, -hr1 * hc1 * f11r, -hr1 * hc1 * f11i);
+            add(s2, s2, hr2 * (a - hr2 * f22r), -hr2 * hr2 * f22i);
+            add(a2, a2, hc2 * (a - hc2 * f22r), -hc2 * hc2 * f22i);
+            addBoth(s2, a2, -hr2 * hc2 * f22r, -hr2 * hc2 * f22i);
+            addBoth(s1, s2, -hr1 * hr2 * f12r, -hr1 * hr2 * f12i);
+            addBoth(s1, a2, -hr1 * hc2 * f12r, -hr1 * hc2 * f12i);
+            addBoth(a1, s2, -hc1 * hr2 * f12r, -hc1 * hr2 * f12i);
+            addBoth(a1, a2, -hc1 * hc2 * f12r, -hc1 * hc2 * f12i);
+            boolean glass = elementGlass[e];
+            absorbed(glass, s1, s1, hr1 * f11r, hr1 * f11i);
+            absorbed(glass, s1, a1, hc1 * f11r, hc1 * f11i);
+            absorbed(glass, s1, s2, hr2 * f12r, hr2 * f12i);
+            absorbed(glass, s1, a2, hc2 * f12r, hc2 * f12i);
+            absorbed(glass, s2, s2, hr2 * f22r, hr2 * f22i);
+            absorbed(glass, s2, a2, hc2 * f22r, hc2 * f22i);
+            absorbed(glass, s2, s1, hr1 * f12r, hr1 * f12i);
+            absorbed(glass, s2, a1, hc1 * f12r, hc1 * f12i);
         }
 
         private void add(int i, int j, double re, double im) {
@@ -537,21 +1258,15 @@ public final class HouseResponse {
             add(j, i, re, im);
         }
 
-        /**
-         * Heat reaching a node when each square metre of the drive zone's faces absorbs one watt /
-         * area.
-         */
-        private void radiant(int driveZone, int wall, int node, double re, double im) {
-            double share = 1 / faceArea[driveZone];
-            int at = driveZone * nodes + node;
-            er[at] += re * share;
-            ei[at] += im * share;
-            // a zone of glass alone has to take the sun on its glass
-            if (!model.glass[wall] || opaqueArea[driveZone] == 0) {
-                double opaque = opaqueArea[driveZone] == 0 ? share : 1 / opaqueArea[driveZone];
-                at += zones * nodes;
-                er[at] += re * opaque;
-                ei[at] += im * opaque;
+        /** Heat reaching a node when each square metre of the zone's faces absorbs one watt. */
+        private void absorbed(boolean glass, int zone, int node, double re, double im) {
+            int at = zone * nodes + node;
+            if (glass) {
+                xr[at] += re;
+                xi[at] += im;
+            } else {
+                or[at] += re;
+                oi[at] += im;
             }
         }
 
@@ -608,140 +1323,163 @@ public final class HouseResponse {
             }
         }
 
-        /** Solves for every zone the row that turns injections into its answer. */
+        /** Solves for every zone what turns heat at the nodes into its answer. */
         private void rows() {
             int u = unknowns;
-            for (int z = 0; z < zones; z++) {
-                int at = z * u;
-                int air = zones + z;
-                if (model.held[z]) {
-                    for (int i = 0; i < nodes; i++) {
-                        int ui = unknownOf[i];
-                        if (ui >= 0) {
-                            pr[at + ui] = -gr[air * nodes + i];
-                            pi[at + ui] = -gi[air * nodes + i];
-                        }
-                    }
-                } else {
-                    java.util.Arrays.fill(pr, at, at + u, 0);
-                    java.util.Arrays.fill(pi, at, at + u, 0);
-                    pr[at + unknownOf[air]] = 1;
+            for (int i = 0; i < nodes; i++) {
+                int ui = unknownOf[i];
+                if (ui < 0) {
+                    continue;
                 }
-                for (int i = 0; i < u; i++) {
-                    double sr = pr[at + i];
-                    double si = pi[at + i];
-                    for (int k = 0; k < i; k++) {
-                        double lr = fr[i * u + k];
-                        double li = fi[i * u + k];
-                        sr -= lr * pr[at + k] - li * pi[at + k];
-                        si -= lr * pi[at + k] + li * pr[at + k];
+                for (int z = 0; z < zones; z++) {
+                    int at = ui * zones + z;
+                    if (model.held[z]) {
+                        pr[at] = -gr[i * nodes + zones + z];
+                        pi[at] = -gi[i * nodes + zones + z];
+                    } else {
+                        pr[at] = i == zones + z ? 1 : 0;
+                        pi[at] = 0;
                     }
-                    pr[at + i] = sr;
-                    pi[at + i] = si;
                 }
-                for (int i = u - 1; i >= 0; i--) {
-                    double sr = pr[at + i] * fr[i * u + i] - pi[at + i] * fi[i * u + i];
-                    double si = pr[at + i] * fi[i * u + i] + pi[at + i] * fr[i * u + i];
-                    for (int k = i + 1; k < u; k++) {
-                        double lr = fr[k * u + i];
-                        double li = fi[k * u + i];
-                        sr -= lr * pr[at + k] - li * pi[at + k];
-                        si -= lr * pi[at + k] + li * pr[at + k];
-                    }
-                    pr[at + i] = sr;
-                    pi[at + i] = si;
+            }
+            for (int j = 0; j < u; j++) {
+                for (int i = j + 1; i < u; i++) {
+                    subtract(i, j, fr[i * u + j], fi[i * u + j]);
+                }
+                double dr = fr[j * u + j];
+                double di = fi[j * u + j];
+                for (int at = j * zones; at < (j + 1) * zones; at++) {
+                    double re = pr[at];
+                    pr[at] = re * dr - pi[at] * di;
+                    pi[at] = re * di + pi[at] * dr;
+                }
+            }
+            for (int i = u - 1; i >= 0; i--) {
+                for (int k = i + 1; k < u; k++) {
+                    subtract(i, k, fr[k * u + i], fi[k * u + i]);
                 }
             }
         }
 
-        /** Works out every transfer at this frequency, once: by zone, then by drive. */
-        private void transfers() {
-            int u = unknowns;
-            int drives = model.walls + 4 * zones;
+        private void subtract(int i, int k, double lr, double li) {
+            if (lr == 0 && li == 0) {
+                return;
+            }
+            int to = i * zones;
+            int from = k * zones;
             for (int z = 0; z < zones; z++) {
-                int row = z * u;
-                int place = 2 * z * drives;
-                for (int w : boundaryWalls) {
-                    int a = model.front[w];
-                    double sr = wallStarR[w];
-                    double si = wallStarI[w];
-                    double re = pr[row + a] * sr - pi[row + a] * si;
-                    double im = pr[row + a] * si + pi[row + a] * sr;
-                    int ua = unknownOf[zones + a];
-                    if (ua >= 0) {
-                        double cr = wallAirR[w];
-                        double ci = wallAirI[w];
-                        re += pr[row + ua] * cr - pi[row + ua] * ci;
-                        im += pr[row + ua] * ci + pi[row + ua] * cr;
-                    } else if (a == z) {
-                        re += wallAirR[w];
-                        im += wallAirI[w];
-                    }
-                    now[place + 2 * w] = re;
-                    now[place + 2 * w + 1] = im;
+                double re = pr[from + z];
+                double im = pi[from + z];
+                pr[to + z] -= lr * re - li * im;
+                pi[to + z] -= lr * im + li * re;
+            }
+        }
+
+        /** Works out every transfer at this frequency: by column, then by zone. */
+        void transfers(double[] re, double[] im, int count) {
+            for (int c = 0; c < columns.radiant; c++) {
+                wall(c, re, im);
+            }
+            for (int c = columns.dynamic; c < count; c++) {
+                wall(c, re, im);
+            }
+            for (int d = 0; d < zones; d++) {
+                radiation(d, re, im);
+            }
+            int at = (columns.radiant + 2 * zones) * zones;
+            for (int d = 0; d < zones; d++) {
+                int ua = unknownOf[zones + d];
+                if (ua >= 0) {
+                    System.arraycopy(pr, ua * zones, re, at, zones);
+                    System.arraycopy(pi, ua * zones, im, at, zones);
+                    at += zones;
                 }
-                int at = place + 2 * model.walls;
-                for (int d = 0; d < 2 * zones; d++) {
-                    // what is absorbed in a zone, and what of it reaches this zone's own air
-                    // directly
-                    int from = d * nodes;
-                    int own = from + zones + z;
-                    boolean direct = model.held[z];
-                    double re = direct ? er[own] : 0;
-                    double im = direct ? ei[own] : 0;
-                    for (int i : near[d % zones]) {
-                        int ui = unknownOf[i];
-                        double xr = er[from + i];
-                        double xi = ei[from + i];
-                        re += pr[row + ui] * xr - pi[row + ui] * xi;
-                        im += pr[row + ui] * xi + pi[row + ui] * xr;
-                    }
-                    now[at] = re;
-                    now[at + 1] = im;
-                    at += 2;
-                }
-                for (int d = 0; d < zones; d++) {
-                    int ua = unknownOf[zones + d];
-                    if (ua >= 0) {
-                        now[at] = pr[row + ua];
-                        now[at + 1] = pi[row + ua];
-                    } else {
-                        now[at] = d == z ? 1 : 0;
-                    }
-                    at += 2;
-                }
-                for (int d = 0; d < zones; d++, at += 2) {
-                    if (!model.held[d]) {
-                        continue;
-                    }
+            }
+            for (int d = 0; d < zones; d++) {
+                if (model.held[d]) {
                     // held temperature: -(G(z, d) + p . G(u, d)) for a load, -p . G(u, d) for a
                     // temperature
                     int air = (zones + d) * nodes;
-                    double re = model.held[z] ? -gr[air + zones + z] : 0;
-                    double im = model.held[z] ? -gi[air + zones + z] : 0;
+                    clear(re, im, at);
                     for (int i : near[d]) {
-                        int ui = unknownOf[i];
-                        double xr = gr[air + i];
-                        double xi = gi[air + i];
-                        re -= pr[row + ui] * xr - pi[row + ui] * xi;
-                        im -= pr[row + ui] * xi + pi[row + ui] * xr;
+                        spread(i, at, -gr[air + i], -gi[air + i], re, im);
                     }
-                    now[at] = re;
-                    now[at + 1] = im;
+                    at += zones;
                 }
             }
         }
 
-        /** Unknown nodes of a zone and of those it shares a wall with. */
+        private void wall(int c, double[] re, double[] im) {
+            int zone = columnZone[c];
+            clear(re, im, c * zones);
+            spread(zone, c * zones, starR[c], starI[c], re, im);
+            spread(zones + zone, c * zones, airR[c], airI[c], re, im);
+        }
+
+        private void radiation(int zone, double[] re, double[] im) {
+            int all = (columns.radiant + zone) * zones;
+            int sun = (columns.sun + zone) * zones;
+            clear(re, im, all);
+            clear(re, im, sun);
+            int from = zone * nodes;
+            boolean glass = false;
+            for (int i : near[zone]) {
+                if (or[from + i] != 0 || oi[from + i] != 0) {
+                    spread(i, sun, or[from + i], oi[from + i], re, im);
+                }
+                if (xr[from + i] != 0 || xi[from + i] != 0) {
+                    spread(i, all, xr[from + i], xi[from + i], re, im);
+                    glass = true;
+                }
+            }
+            double share = 1 / faceArea[zone];
+            // a zone of glass alone has to take the sun on its glass
+            boolean glassAlone = opaqueArea[zone] == 0;
+            double opaque = glassAlone ? 0 : 1 / opaqueArea[zone];
+            for (int z = 0; z < zones; z++) {
+                double ar = share * (glass ? re[all + z] + re[sun + z] : re[sun + z]);
+                double ai = share * (glass ? im[all + z] + im[sun + z] : im[sun + z]);
+                re[all + z] = ar;
+                im[all + z] = ai;
+                re[sun + z] = glassAlone ? ar : re[sun + z] * opaque;
+                im[sun + z] = glassAlone ? ai : im[sun + z] * opaque;
+            }
+        }
+
+        private void clear(double[] re, double[] im, int at) {
+            for (int z = 0; z < zones; z++) {
+                re[at + z] = 0;
+                im[at + z] = 0;
+            }
+        }
+
+        /** Adds what all zones answer to heat at a node; at a held zone's air it is load at once. */
+        private void spread(int node, int at, double hr, double hi, double[] re, double[] im) {
+            int u = unknownOf[node];
+            if (u < 0) {
+                re[at + node - zones] += hr;
+                im[at + node - zones] += hi;
+                return;
+            }
+            int from = u * zones;
+            for (int z = 0; z < zones; z++) {
+                double qr = pr[from + z];
+                double qi = pi[from + z];
+                re[at + z] += qr * hr - qi * hi;
+                im[at + z] += qr * hi + qi * hr;
+            }
+        }
+
+        /** Nodes of a zone and of those it shares a wall with. */
         private int[][] neighbours() {
             boolean[][] linked = new boolean[zones][zones];
             for (int z = 0; z < zones; z++) {
                 linked[z][z] = true;
             }
-            for (int w = 0; w < model.walls; w++) {
-                if (model.back[w] >= 0) {
-                    linked[model.front[w]][model.back[w]] = true;
-                    linked[model.back[w]][model.front[w]] = true;
+            for (int e = 0; e < elementBack.length; e++) {
+                if (elementBack[e] >= 0) {
+                    linked[elementFront[e]][elementBack[e]] = true;
+                    linked[elementBack[e]][elementFront[e]] = true;
                 }
             }
             int[][] lists = new int[zones][];
@@ -749,46 +1487,13 @@ public final class HouseResponse {
             for (int z = 0; z < zones; z++) {
                 int n = 0;
                 for (int i = 0; i < nodes; i++) {
-                    if (linked[z][i % zones] && unknownOf[i] >= 0) {
+                    if (linked[z][i % zones]) {
                         list[n++] = i;
                     }
                 }
-                lists[z] = java.util.Arrays.copyOf(list, n);
+                lists[z] = Arrays.copyOf(list, n);
             }
             return lists;
-        }
-
-        /** Adds wr Re + i wi Im of every transfer at this frequency to harmonic m. */
-        void collect(int m, double wr, double wi) {
-            double[] to = sum[m];
-            for (int i = 0; i < to.length; i += 2) {
-                to[i] += wr * now[i];
-                to[i + 1] += wi * now[i + 1];
-            }
-        }
-
-        /** Adds a block of the tail to all harmonics. */
-        void collect(Tail tail, int block) {
-            for (int m = 1; m <= 12; m++) {
-                collect(m, tail.real(block, m), tail.imaginary(block, m));
-            }
-        }
-
-        /** Hands the sums over, harmonics of a transfer side by side. */
-        void deliver(HouseResponse response) {
-            double[] out = response.folded;
-            for (int m = 0; m < sum.length; m++) {
-                double[] from = sum[m];
-                int i = 0;
-                for (int z = 0; z < zones; z++) {
-                    int at = z * WIDTH + 2 * m;
-                    for (int end = i + from.length / zones; i < end; i += 2) {
-                        out[at] = from[i];
-                        out[at + 1] = from[i + 1];
-                        at += zones * WIDTH;
-                    }
-                }
-            }
         }
     }
 }

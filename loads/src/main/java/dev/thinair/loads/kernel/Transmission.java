@@ -82,43 +82,13 @@ public final class Transmission {
                 di += ci * res;
                 continue;
             }
-            double chr; // cosh g
-            double chi;
-            double sr; // sinh g / g
-            double si;
-            if (y < SERIES_LIMIT) {
-                // z = i y; even powers are real, odd powers imaginary
-                double y2 = y * y;
-                chr = 1 - y2 / 24 * (1 - y2 / 1680 * (1 - y2 / 11_880 * (1 - y2 / 43_680)));
-                chi = y / 2 * (1 - y2 / 360 * (1 - y2 / 5040 * (1 - y2 / 24_024)));
-                sr = 1 - y2 / 120 * (1 - y2 / 3024 * (1 - y2 / 17_160 * (1 - y2 / 57_120)));
-                si = y / 6 * (1 - y2 / 840 * (1 - y2 / 7920 * (1 - y2 / 32_760)));
-            } else {
-                double x = Math.sqrt(0.5 * y);
-                double sin = Math.sin(x);
-                double cos = Math.cos(x);
-                double ch;
-                double sh;
-                if (x > 20) {
-                    // exp(-2x) is below rounding
-                    ch = 0.5;
-                    sh = 0.5;
-                    scale += x;
-                } else {
-                    double e = Math.exp(x);
-                    double inv = 1 / e;
-                    ch = 0.5 * (e + inv);
-                    sh = 0.5 * (e - inv);
-                }
-                chr = ch * cos;
-                chi = sh * sin;
-                double shr = sh * cos;
-                double shi = ch * sin;
-                // divide sinh g by g = x (1 + i)
-                double q = 0.5 / x;
-                sr = (shr + shi) * q;
-                si = (shi - shr) * q;
-            }
+            // nothing of the result is written yet, so its places serve as scratch
+            layer(y, out, 0);
+            double chr = out[0]; // cosh g
+            double chi = out[1];
+            double sr = out[2]; // sinh g / g
+            double si = out[3];
+            scale += out[4];
             double mbr = res * sr;
             double mbi = res * si;
             // g sinh g / R = g^2 (sinh g / g) / R = i y (sr + i si) / R
@@ -150,6 +120,53 @@ public final class Transmission {
         out[6] = dr;
         out[7] = di;
         out[8] = scale;
+    }
+
+    /**
+     * Hyperbolic functions of one layer: with {@code g = sqrt(i y)}, {@code cosh g} and {@code sinh
+     * g / g}, both divided by exp(s).
+     *
+     * @param y {@code w R C}, above 0
+     * @param out receives re and im of cosh g, re and im of sinh g / g, and s
+     * @param at place of the first of the five numbers
+     */
+    static void layer(double y, double[] out, int at) {
+        if (y < SERIES_LIMIT) {
+            // z = i y; even powers are real, odd powers imaginary
+            double y2 = y * y;
+            out[at] = 1 - y2 / 24 * (1 - y2 / 1680 * (1 - y2 / 11_880 * (1 - y2 / 43_680)));
+            out[at + 1] = y / 2 * (1 - y2 / 360 * (1 - y2 / 5040 * (1 - y2 / 24_024)));
+            out[at + 2] = 1 - y2 / 120 * (1 - y2 / 3024 * (1 - y2 / 17_160 * (1 - y2 / 57_120)));
+            out[at + 3] = y / 6 * (1 - y2 / 840 * (1 - y2 / 7920 * (1 - y2 / 32_760)));
+            out[at + 4] = 0;
+            return;
+        }
+        double x = Math.sqrt(0.5 * y);
+        double sin = Math.sin(x);
+        double cos = Math.cos(x);
+        double ch;
+        double sh;
+        double scale = 0;
+        if (x > 20) {
+            // exp(-2x) is below rounding
+            ch = 0.5;
+            sh = 0.5;
+            scale = x;
+        } else {
+            double e = Math.exp(x);
+            double inv = 1 / e;
+            ch = 0.5 * (e + inv);
+            sh = 0.5 * (e - inv);
+        }
+        double shr = sh * cos;
+        double shi = ch * sin;
+        // divide sinh g by g = x (1 + i)
+        double q = 0.5 / x;
+        out[at] = ch * cos;
+        out[at + 1] = sh * sin;
+        out[at + 2] = (shr + shi) * q;
+        out[at + 3] = (shi - shr) * q;
+        out[at + 4] = scale;
     }
 
     /**

@@ -1,5 +1,6 @@
 package dev.thinair.loads;
 
+import dev.thinair.loads.kernel.HourlyInterpolation;
 import dev.thinair.loads.kernel.HouseModel;
 import dev.thinair.loads.kernel.HouseResponse;
 import dev.thinair.loads.kernel.OutdoorHours;
@@ -11,6 +12,7 @@ import dev.thinair.units.Units;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -24,7 +26,7 @@ import javax.measure.quantity.Time;
  * every drive, kept for many runs. Immutable, so any thread may share it.
  *
  * <p>Made by {@link House#compile}. For another elevation use {@link #at}, which keeps the
- * description; for many setpoints on one day keep {@link #on}.
+ * transmission data; for many setpoints on one day keep {@link #on}.
  */
 public final class CompiledHouse {
     /** Specific heat of dry air, J/(kg K) (ASHRAE Fundamentals 2021, ch. 1: 1.006 kJ/(kg K)). */
@@ -43,19 +45,59 @@ public final class CompiledHouse {
 
     private static final int COMPONENTS = Component.values().length;
 
+    /** Numbers of a spectrum. */
+    static final int WIDTH = 2 * HourlyInterpolation.HARMONICS;
+
     final House house;
     final Site site;
     final HouseModel model;
     final HouseResponse response;
-    final HouseResponse winterResponse;
-    final Boundary[] boundaries;
-    final WallUse[] uses;
-    final GlassUse[] glasses;
+    final Survey survey;
     final double[]
             steady; // [component * zones + zone]: sum of steady answers to outdoor-side drives
-    final double[] winterSteady;
+    final Gains gains;
+    final Boundary[] boundaries;
+    final WallUse[] uses;
     final double[] leakShare; // by zone
     final double[] fanShare;
+    // made when first asked for; equal whoever makes them, so a race costs time only
+    private volatile Winter winter;
+    private volatile HouseResponse apart;
+
+    /** What a description holds apart from its site. */
+    static final class Survey {
+        final Boundary[] boundaries;
+        final WallUse[] uses;
+        final DriveUse[] drives;
+        final GlassUse[] glasses;
+        final GlassView[] views;
+        final double[] leakShare;
+        final double[] fanShare;
+
+        Survey(House house, Walls walls) {
+            boundaries = walls.boundaries.toArray(new Boundary[0]);
+            uses = walls.uses.toArray(new WallUse[0]);
+            drives = walls.drives.toArray(new DriveUse[0]);
+            glasses = walls.glasses.toArray(new GlassUse[0]);
+            views = walls.views.toArray(new GlassView[0]);
+            leakShare = leakShares(house);
+            fanShare = fanShares(house);
+        }
+    }
+
+    /** The house with winter's films, steady. */
+    static final class Winter {
+        final HouseModel model;
+        final HouseResponse response;
+        final double[] steady;
+        private volatile HouseResponse apart;
+
+        Winter(CompiledHouse c) {
+            model = model(c.house, c.site, new Walls(c.house.heatingFilms()));
+            response = HouseResponse.steady(model);
+            steady = steadySums(model, response, c.survey.drives);
+        }
+    }
 
     /** A temperature behind walls. */
     static final class Boundary {
@@ -88,6 +130,11 @@ public final class CompiledHouse {
             this.fixed = fixed;
         }
 
+        /** Whether its temperature is the same at all hours of a design day. */
+        boolean steady() {
+            return kind == GROUND || kind == FIXED;
+        }
+
         @Override
         public boolean equals(Object other) {
             return other instanceof Boundary b
@@ -102,7 +149,13 @@ public final class CompiledHouse {
 
         @Override
         public int hashCode() {
-            return Objects.hash(kind, azimuth, tilt, absorptance, emissivity, fixed);
+            long bits = kind;
+            bits = 31 * bits + Double.doubleToLongBits(azimuth);
+            bits = 31 * bits + Double.doubleToLongBits(tilt);
+            bits = 31 * bits + Double.doubleToLongBits(absorptance);
+            bits = 31 * bits + Double.doubleToLongBits(emissivity);
+            bits = 31 * bits + Double.doubleToLongBits(fixed);
+            return Long.hashCode(bits * 0x9E3779B97F4A7C15L);
         }
 
         /** Temperatures at the hours, K. In winter design neither sun nor sky counts. */
@@ -172,171 +225,383 @@ public final class CompiledHouse {
         }
     }
 
+    /** A temperature behind the walls of one zone that are booked alike. */
+    static final class DriveUse {
+        final int wall; // one of them, which names the drive
+        final int zone;
+        final int boundary;
+        final Component component;
+        private final int drive;
+
+        DriveUse(int wall, int zone, int boundary, Component component, int drive) {
+            this.wall = wall;
+            this.zone = zone;
+            this.boundary = boundary;
+            this.component = component;
+            this.drive = drive;
+        }
+    }
+
     /** A window and where it looks. */
     static final class GlassUse {
         final int zone;
         final Window window;
         final Surface surface;
+        final int view;
+        final double times; // sun through it as a multiple of that through the view's window
 
-        GlassUse(int zone, Window window, Surface surface) {
+        GlassUse(int zone, Window window, Surface surface, int view, double times) {
             this.zone = zone;
             this.window = window;
             this.surface = surface;
+            this.view = view;
+            this.times = times;
+        }
+    }
+
+    /** What windows have in common through which the same sun comes per area. */
+    static final class GlassView {
+        final Window window;
+        final double azimuth;
+        final double tilt;
+
+        GlassView(Window window, Surface surface) {
+            this.window = window;
+            azimuth = surface.azimuthRadians();
+            tilt = surface.tiltRadians();
+        }
+
+        boolean serves(Window other, Surface surface) {
+            return azimuth == surface.azimuthRadians()
+                    && tilt == surface.tiltRadians()
+                    && window.seesAlike(other);
+        }
+    }
+
+    /** Internal gains, which no weather changes: their answers and what is load at once. */
+    static final class Gains {
+        static final Component[] KINDS = {Component.PEOPLE, Component.APPLIANCES, Component.LIGHTS};
+        final double[] spectra; // [(component * zones + zone) * WIDTH], all components
+        final double[] direct; // [(kind * zones + zone) * 24], W to the air of held zones
+        final double[] latent; // [zone * 24], W
+
+        Gains(House house, HouseModel model, HouseResponse response) {
+            int zones = model.zones();
+            spectra = new double[COMPONENTS * zones * WIDTH];
+            direct = new double[KINDS.length * zones * 24];
+            latent = new double[zones * 24];
+            double[] sums = new double[2 * zones * WIDTH];
+            double[] radiant = new double[24];
+            double[] toAir = new double[24];
+            double[] spectrum = new double[WIDTH];
+            List<Room> rooms = house.rooms();
+            for (int z = 0; z < zones; z++) {
+                for (int k = 0; k < KINDS.length; k++) {
+                    boolean any = false;
+                    boolean anyRadiant = false;
+                    for (InternalGain gain : rooms.get(z).gains()) {
+                        if (HouseDay.component(gain) != KINDS[k]) {
+                            continue;
+                        }
+                        if (!any) {
+                            Arrays.fill(radiant, 0);
+                            Arrays.fill(toAir, 0);
+                            any = true;
+                        }
+                        double share = gain.radiantFraction();
+                        anyRadiant |= share > 0;
+                        for (int h = 0; h < 24; h++) {
+                            double q = gain.sensible(h);
+                            radiant[h] += share * q;
+                            toAir[h] += (1 - share) * q;
+                            latent[z * 24 + h] += gain.latent(h);
+                        }
+                    }
+                    if (anyRadiant) {
+                        HourlyInterpolation.analyse(radiant, 0, spectrum, 0);
+                        answer(
+                                model,
+                                response,
+                                response.radiantDrive(z),
+                                z,
+                                KINDS[k],
+                                spectrum,
+                                0,
+                                sums,
+                                spectra);
+                    }
+                    if (any && model.held(z)) {
+                        System.arraycopy(toAir, 0, direct, (k * zones + z) * 24, 24);
+                    } else if (any) {
+                        HourlyInterpolation.analyse(toAir, 0, spectrum, 0);
+                        answer(
+                                model,
+                                response,
+                                response.airDrive(z),
+                                z,
+                                KINDS[k],
+                                spectrum,
+                                0,
+                                sums,
+                                spectra);
+                    }
+                }
+            }
+            bookOthers(model, sums, spectra);
+        }
+    }
+
+    /**
+     * Adds what all zones answer to a drive in one of them: that of its own zone to its component,
+     * the rest to the sums over drives in held (first half) and free zones.
+     */
+    static void answer(
+            HouseModel model,
+            HouseResponse response,
+            int drive,
+            int from,
+            Component own,
+            double[] spectrum,
+            int at,
+            double[] sums,
+            double[] spectra) {
+        int zones = model.zones();
+        boolean held = model.held(from);
+        response.addAnswers(
+                drive,
+                held ? from : -1,
+                spectrum,
+                at,
+                sums,
+                held ? 0 : zones * WIDTH,
+                spectra,
+                (own.ordinal() * zones + from) * WIDTH);
+    }
+
+    /** Books the sums of {@link #answer}. */
+    static void bookOthers(HouseModel model, double[] sums, double[] spectra) {
+        int zones = model.zones();
+        for (int z = 0; z < zones; z++) {
+            int rooms = (Component.OTHER_ROOMS.ordinal() * zones + z) * WIDTH;
+            int spaces = (Component.UNCONDITIONED_SPACES.ordinal() * zones + z) * WIDTH;
+            int first = model.held(z) ? rooms : spaces; // of a free space only the sum is wanted
+            for (int i = 0; i < WIDTH; i++) {
+                spectra[first + i] += sums[i * zones + z];
+                spectra[spaces + i] += sums[(WIDTH + i) * zones + z];
+            }
+        }
+    }
+
+    /** What a walk round the house's walls gathers. */
+    private static final class Walls {
+        final Films films;
+        final HouseModel.Builder model = new HouseModel.Builder();
+        final Map<String, Integer> zoneOf = new HashMap<>();
+        final Map<Boundary, Integer> known = new HashMap<>();
+        final Map<Assembly, double[][][]> layers = new IdentityHashMap<>();
+        final List<Boundary> boundaries = new ArrayList<>();
+        final List<WallUse> uses = new ArrayList<>();
+        final List<DriveUse> drives = new ArrayList<>();
+        final List<GlassUse> glasses = new ArrayList<>();
+        final List<GlassView> views = new ArrayList<>();
+        private int firstOfZone;
+
+        Walls(Films films) {
+            this.films = films;
+        }
+
+        void startZone() {
+            firstOfZone = drives.size();
+        }
+
+        int index(Boundary boundary) {
+            Integer at = known.get(boundary);
+            if (at == null) {
+                at = boundaries.size();
+                boundaries.add(boundary);
+                known.put(boundary, at);
+            }
+            return at;
+        }
+
+        /** The drive of the next wall of a zone; walls of one zone come one after another. */
+        int drive(int zone, int boundary, Component component) {
+            for (int i = firstOfZone; i < drives.size(); i++) {
+                DriveUse d = drives.get(i);
+                if (d.boundary == boundary && d.component == component) {
+                    return d.drive;
+                }
+            }
+            int drive = model.drive(zone, boundaries.get(boundary).steady());
+            drives.add(new DriveUse(uses.size(), zone, boundary, component, drive));
+            return drive;
+        }
+
+        /** Resistances and capacities of the paths, without and with the outside film behind. */
+        double[][][] layers(Assembly assembly) {
+            double[][][] found = layers.get(assembly);
+            if (found == null) {
+                List<Assembly.Path> paths = assembly.paths();
+                found = new double[4][paths.size()][];
+                for (int i = 0; i < paths.size(); i++) {
+                    found[0][i] = paths.get(i).resistances();
+                    found[1][i] = paths.get(i).capacities();
+                    found[2][i] = append(found[0][i], 1 / films.outside());
+                    found[3][i] = append(found[1][i], 0);
+                }
+                layers.put(assembly, found);
+            }
+            return found;
+        }
+
+        void glass(int zone, Window window, Surface surface) {
+            int view = 0;
+            while (view < views.size() && !views.get(view).serves(window, surface)) {
+                view++;
+            }
+            if (view == views.size()) {
+                views.add(new GlassView(window, surface));
+            }
+            double times = window.squareMetres() / views.get(view).window.squareMetres();
+            glasses.add(new GlassUse(zone, window, surface, view, times));
         }
     }
 
     private CompiledHouse(
-            House house,
-            Site site,
-            HouseModel model,
-            HouseModel winter,
-            Boundary[] boundaries,
-            WallUse[] uses,
-            GlassUse[] glasses) {
+            House house, Site site, HouseModel model, HouseResponse response, Survey survey) {
         this.house = house;
         this.site = site;
         this.model = model;
-        this.response = HouseResponse.solve(model);
-        this.winterResponse = HouseResponse.steady(winter);
-        this.boundaries = boundaries;
-        this.uses = uses;
-        this.glasses = glasses;
-        this.steady = steadySums(model, response, uses);
-        this.winterSteady = steadySums(winter, winterResponse, uses);
-        this.leakShare = leakShares(house);
-        this.fanShare = fanShares(house);
+        this.response = response;
+        this.survey = survey;
+        this.boundaries = survey.boundaries;
+        this.uses = survey.uses;
+        this.leakShare = survey.leakShare;
+        this.fanShare = survey.fanShare;
+        this.steady = steadySums(model, response, survey.drives);
+        this.gains = new Gains(house, model, response);
     }
 
     static CompiledHouse of(House house, Site site) {
         Objects.requireNonNull(site, "site is null");
-        List<Boundary> boundaries = new ArrayList<>();
-        List<WallUse> uses = new ArrayList<>();
-        List<GlassUse> glasses = new ArrayList<>();
-        HouseModel summer = model(house, site, house.coolingFilms(), boundaries, uses, glasses);
-        HouseModel winter =
-                model(
-                        house,
-                        site,
-                        house.heatingFilms(),
-                        new ArrayList<>(),
-                        new ArrayList<>(),
-                        new ArrayList<>());
+        Walls walls = new Walls(house.coolingFilms());
+        HouseModel model = model(house, site, walls);
         return new CompiledHouse(
-                house,
-                site,
-                summer,
-                winter,
-                boundaries.toArray(new Boundary[0]),
-                uses.toArray(new WallUse[0]),
-                glasses.toArray(new GlassUse[0]));
+                house, site, model, HouseResponse.solve(model), new Survey(house, walls));
     }
 
-    private static HouseModel model(
-            House house,
-            Site site,
-            Films films,
-            List<Boundary> boundaries,
-            List<WallUse> uses,
-            List<GlassUse> glasses) {
-        HouseModel.Builder b = new HouseModel.Builder();
-        Map<String, Integer> zoneOf = new HashMap<>();
+    /** The house in winter. */
+    Winter winter() {
+        Winter made = winter;
+        if (made == null) {
+            made = new Winter(this);
+            winter = made;
+        }
+        return made;
+    }
+
+    /** Answers to every wall alone, for line-by-line reports. */
+    HouseResponse wallByWall(boolean heating) {
+        if (heating) {
+            Winter w = winter();
+            HouseResponse made = w.apart;
+            if (made == null) {
+                made = HouseResponse.steady(w.model.separated());
+                w.apart = made;
+            }
+            return made;
+        }
+        HouseResponse made = apart;
+        if (made == null) {
+            made = HouseResponse.solve(model.separated());
+            apart = made;
+        }
+        return made;
+    }
+
+    private static double airHeat(Room room, Site site) {
+        return site.pascals() / (R_AIR * BUFFER_AIR) * CP_AIR * room.volumeCubicMetres();
+    }
+
+    private static double heatCapacity(Room room, double air) {
+        double furniture = room.furnitureJoulesPerSquareMetreKelvin() * room.floorSquareMetres();
+        return room.conditioned() ? Math.max(furniture, air) : air + furniture;
+    }
+
+    private static HouseModel model(House house, Site site, Walls walls) {
         for (Room room : house.rooms()) {
-            double density = site.pascals() / (R_AIR * BUFFER_AIR);
-            double air = density * CP_AIR * room.volumeCubicMetres();
-            double furniture =
-                    room.furnitureJoulesPerSquareMetreKelvin() * room.floorSquareMetres();
-            zoneOf.put(
+            double air = airHeat(room, site);
+            walls.zoneOf.put(
                     room.name(),
-                    b.zone(
+                    walls.model.zone(
                             room.conditioned(),
-                            room.conditioned() ? Math.max(furniture, air) : air + furniture,
+                            heatCapacity(room, air),
                             air * room.airChangesPerSecond()));
         }
-        Map<Boundary, Integer> known = new HashMap<>();
+        int zone = 0;
         for (Room room : house.rooms()) {
-            int zone = zoneOf.get(room.name());
+            walls.startZone();
             for (Surface s : room.surfaces()) {
-                addSurface(
-                        house, room, zone, s, films, zoneOf, b, known, boundaries, uses, glasses);
+                addSurface(room, zone, s, walls);
             }
+            zone++;
         }
         try {
-            return b.build();
+            return walls.model.build();
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(
                     "house \"" + house.name() + "\": " + e.getMessage(), e);
         }
     }
 
-    private static void addSurface(
-            House house,
-            Room room,
-            int zone,
-            Surface s,
-            Films films,
-            Map<String, Integer> zoneOf,
-            HouseModel.Builder b,
-            Map<Boundary, Integer> known,
-            List<Boundary> boundaries,
-            List<WallUse> uses,
-            List<GlassUse> glasses) {
+    private static void addSurface(Room room, int zone, Surface s, Walls walls) {
+        Films films = walls.films;
         double convection = convection(s.kind(), films, false);
         double radiation = films.radiant();
         double insideFilm = 1 / (convection + radiation);
         double net = s.netSquareMetres();
         Adjacency adjacency = s.adjacency();
-        for (Assembly.Path path : s.assembly().paths()) {
+        List<Assembly.Path> paths = s.assembly().paths();
+        double[][][] layers = walls.layers(s.assembly());
+        int behind = HouseModel.BOUNDARY;
+        int boundary = -1;
+        Component component = opaque(s.kind());
+        double backConvection = 0;
+        if (adjacency instanceof Adjacency.Outdoors) {
+            boundary = walls.index(sunny(s, s.solarAbsorptance()));
+        } else if (adjacency instanceof Adjacency.Earth e) {
+            boundary = walls.index(new Boundary(Boundary.GROUND, 0, 0, 0, 0, e.ground(), 0));
+            component = Component.FLOORS;
+        } else if (adjacency instanceof Adjacency.Other o) {
+            double t = Si.kelvins(o.temperature(), "temperature of the adjacent space");
+            boundary = walls.index(new Boundary(Boundary.FIXED, 0, 0, 0, 0, null, t));
+            component = Component.FLOORS;
+        } else if (adjacency instanceof Adjacency.Space space) {
+            behind = walls.zoneOf.get(space.space());
+            backConvection = convection(s.kind(), films, true);
+            component = Component.OTHER_ROOMS;
+        } else if (s.kind() == Surface.Kind.MASS) {
+            behind = zone;
+            backConvection = convection;
+        } else {
+            behind = HouseModel.ADIABATIC;
+        }
+        for (int i = 0; i < paths.size(); i++) {
+            Assembly.Path path = paths.get(i);
             double area = net * path.fraction();
-            double[] r = path.resistances();
-            double[] c = path.capacities();
+            double[] r = layers[0][i];
+            double[] c = layers[1][i];
             double u = 0;
-            int behind;
-            Boundary boundary = null;
-            Component component = opaque(s.kind());
-            double backConvection = 0;
             if (adjacency instanceof Adjacency.Outdoors) {
-                behind = HouseModel.BOUNDARY;
-                r = append(r, 1 / films.outside());
-                c = append(c, 0);
-                boundary =
-                        new Boundary(
-                                Boundary.SUN,
-                                s.azimuthRadians(),
-                                s.tiltRadians(),
-                                s.solarAbsorptance(),
-                                s.longwaveEmissivity(),
-                                null,
-                                0);
+                r = layers[2][i];
+                c = layers[3][i];
             } else if (adjacency instanceof Adjacency.Earth e) {
-                behind = HouseModel.BOUNDARY;
                 double[][] with = soil(s, path, area, e.ground());
                 r = with[0];
                 c = with[1];
-                boundary = new Boundary(Boundary.GROUND, 0, 0, 0, 0, e.ground(), 0);
-                component = Component.FLOORS;
-            } else if (adjacency instanceof Adjacency.Other o) {
-                behind = HouseModel.BOUNDARY;
+            } else if (adjacency instanceof Adjacency.Other) {
                 r = append(r, 0.13);
                 c = append(c, 0);
-                boundary =
-                        new Boundary(
-                                Boundary.FIXED,
-                                0,
-                                0,
-                                0,
-                                0,
-                                null,
-                                Si.kelvins(o.temperature(), "temperature of the adjacent space"));
-                component = Component.FLOORS;
-            } else if (adjacency instanceof Adjacency.Space space) {
-                behind = zoneOf.get(space.space());
-                backConvection = convection(s.kind(), films, true);
-                component = Component.OTHER_ROOMS;
-            } else if (s.kind() == Surface.Kind.MASS) {
-                behind = zone;
-                backConvection = convection;
-            } else {
-                behind = HouseModel.ADIABATIC;
             }
             if (behind == HouseModel.BOUNDARY) {
                 double sum = insideFilm;
@@ -351,7 +616,7 @@ public final class CompiledHouse {
                 }
                 u = 1 / sum;
             }
-            b.wall(
+            walls.model.wall(
                     zone,
                     behind,
                     area,
@@ -361,80 +626,77 @@ public final class CompiledHouse {
                     radiation,
                     backConvection,
                     radiation,
-                    false);
-            uses.add(
-                    new WallUse(
-                            room,
-                            s,
-                            s.name(),
-                            component,
-                            boundary == null ? -1 : index(boundary, known, boundaries),
-                            area,
-                            u));
+                    false,
+                    boundary < 0 ? -1 : walls.drive(zone, boundary, component));
+            walls.uses.add(new WallUse(room, s, s.name(), component, boundary, area, u));
         }
         for (Window window : s.windows()) {
-            double rest =
-                    openingResistance(
-                            window.transmittance(), insideFilm, films.outside(), window.name(), s);
-            b.wall(
+            opening(
+                    room,
                     zone,
-                    HouseModel.BOUNDARY,
+                    s,
+                    window.name(),
+                    window.transmittance(),
                     window.squareMetres(),
-                    new double[] {rest},
-                    new double[] {0},
-                    convection,
-                    radiation,
-                    0,
-                    0,
-                    true);
-            uses.add(
-                    new WallUse(
-                            room,
-                            s,
-                            window.name(),
-                            Component.WINDOW_CONDUCTION,
-                            index(
-                                    new Boundary(Boundary.AIR, 0, 0, 0, 0, null, 0),
-                                    known,
-                                    boundaries),
-                            window.squareMetres(),
-                            1 / (rest + insideFilm)));
-            glasses.add(new GlassUse(zone, window, s));
+                    new Boundary(Boundary.AIR, 0, 0, 0, 0, null, 0),
+                    Component.WINDOW_CONDUCTION,
+                    walls);
+            walls.glass(zone, window, s);
         }
         for (Door door : s.doors()) {
-            double rest =
-                    openingResistance(
-                            door.transmittance(), insideFilm, films.outside(), door.name(), s);
-            Boundary boundary =
-                    new Boundary(
-                            Boundary.SUN,
-                            s.azimuthRadians(),
-                            s.tiltRadians(),
-                            door.absorptance(),
-                            s.longwaveEmissivity(),
-                            null,
-                            0);
-            b.wall(
+            opening(
+                    room,
                     zone,
-                    HouseModel.BOUNDARY,
+                    s,
+                    door.name(),
+                    door.transmittance(),
                     door.squareMetres(),
-                    new double[] {rest},
-                    new double[] {0},
-                    convection,
-                    radiation,
-                    0,
-                    0,
-                    false);
-            uses.add(
-                    new WallUse(
-                            room,
-                            s,
-                            door.name(),
-                            Component.DOORS,
-                            index(boundary, known, boundaries),
-                            door.squareMetres(),
-                            1 / (rest + insideFilm)));
+                    sunny(s, door.absorptance()),
+                    Component.DOORS,
+                    walls);
         }
+    }
+
+    private static Boundary sunny(Surface s, double absorptance) {
+        return new Boundary(
+                Boundary.SUN,
+                s.azimuthRadians(),
+                s.tiltRadians(),
+                absorptance,
+                s.longwaveEmissivity(),
+                null,
+                0);
+    }
+
+    private static void opening(
+            Room room,
+            int zone,
+            Surface s,
+            String name,
+            double transmittance,
+            double area,
+            Boundary behind,
+            Component component,
+            Walls walls) {
+        Films films = walls.films;
+        double convection = convection(s.kind(), films, false);
+        double insideFilm = 1 / (convection + films.radiant());
+        double rest = openingResistance(transmittance, insideFilm, films.outside(), name, s);
+        int boundary = walls.index(behind);
+        walls.model.wall(
+                zone,
+                HouseModel.BOUNDARY,
+                area,
+                new double[] {rest},
+                new double[] {0},
+                convection,
+                films.radiant(),
+                0,
+                0,
+                component == Component.WINDOW_CONDUCTION,
+                walls.drive(zone, boundary, component));
+        walls.uses.add(
+                new WallUse(room, s, name, component, boundary, area, 1 / (rest + insideFilm)));
     }
 
     /**
@@ -503,16 +765,6 @@ public final class CompiledHouse {
         };
     }
 
-    private static int index(Boundary boundary, Map<Boundary, Integer> known, List<Boundary> list) {
-        Integer at = known.get(boundary);
-        if (at == null) {
-            at = list.size();
-            list.add(boundary);
-            known.put(boundary, at);
-        }
-        return at;
-    }
-
     private static double[] append(double[] a, double last) {
         double[] longer = Arrays.copyOf(a, a.length + 1);
         longer[a.length] = last;
@@ -530,15 +782,14 @@ public final class CompiledHouse {
         return model.held(from) ? Component.OTHER_ROOMS : Component.UNCONDITIONED_SPACES;
     }
 
-    private static double[] steadySums(HouseModel model, HouseResponse response, WallUse[] uses) {
+    private static double[] steadySums(
+            HouseModel model, HouseResponse response, DriveUse[] drives) {
         int zones = model.zones();
         double[] sums = new double[COMPONENTS * zones];
         for (int z = 0; z < zones; z++) {
-            for (int w = 0; w < uses.length; w++) {
-                if (uses[w].boundary >= 0) {
-                    Component k = booked(model, model.front(w), z, uses[w].component);
-                    sums[k.ordinal() * zones + z] += response.steady(response.wallDrive(w), z);
-                }
+            for (DriveUse d : drives) {
+                Component k = booked(model, d.zone, z, d.component);
+                sums[k.ordinal() * zones + z] += response.steady(response.wallDrive(d.wall), z);
             }
             for (int d = 0; d < zones; d++) {
                 if (model.airConductance(d) > 0) {
@@ -645,13 +896,26 @@ public final class CompiledHouse {
     }
 
     /**
-     * The same house at another site.
+     * The same house at another site. Nothing of the walls is computed again: a site changes the
+     * density of the air, on which depend the heat that outdoor air carries through unconditioned
+     * spaces and the heat their air stores.
      *
      * @param other where it stands
      * @return the house compiled for that site
      */
     public CompiledHouse at(Site other) {
-        return of(house, other);
+        Objects.requireNonNull(other, "site is null");
+        int zones = model.zones();
+        double[] conductance = new double[zones];
+        double[] capacity = new double[zones];
+        for (int z = 0; z < zones; z++) {
+            Room room = house.rooms().get(z);
+            double air = airHeat(room, other);
+            conductance[z] = air * room.airChangesPerSecond();
+            capacity[z] = heatCapacity(room, air);
+        }
+        HouseModel there = model.withAir(conductance, capacity);
+        return new CompiledHouse(house, other, there, response.withAir(model, there), survey);
     }
 
     /**

@@ -102,10 +102,6 @@ public final class DesignLoad {
             double shift = 0;
             for (int k = 0; k < COMPONENTS.length; k++) {
                 shift -= day.steady[k * zones + z];
-                int at = (k * zones + z) * 24;
-                for (int h = 0; h < 24; h++) {
-                    sensible[z * 24 + h] += day.base[at + h];
-                }
             }
             double constant = 0;
             if (model.held(z)) {
@@ -119,7 +115,7 @@ public final class DesignLoad {
             }
             for (int h = 0; h < 24; h++) {
                 int i = z * 24 + h;
-                double value = sensible[i] + constant + (change.length == 0 ? 0 : change[i]);
+                double value = day.total[i] + constant + (change.length == 0 ? 0 : change[i]);
                 if (model.held(z)) {
                     sensible[i] = value + leak(z, h) + fan(z, h);
                     sensible[i] += ducts(sensible[i]);
@@ -393,7 +389,7 @@ public final class DesignLoad {
     private double part(int z, Component component, int hour) {
         int zones = day.compiled.model.zones();
         int k = component.ordinal() * zones + z;
-        double value = day.base[k * 24 + hour] - day.steady[k] * theta[z];
+        double value = day.part(z, component, hour) - day.steady[k] * theta[z];
         int i = z * 24 + hour;
         switch (component) {
             case OTHER_ROOMS:
@@ -615,7 +611,7 @@ public final class DesignLoad {
         requireHour(hour);
         int z = heldZone(room);
         CompiledHouse c = day.compiled;
-        HouseResponse response = day.response;
+        HouseResponse response = c.wallByWall(day.heating);
         Films films = day.heating ? c.house.heatingFilms() : c.house.coolingFilms();
         List<LoadLine> lines = new ArrayList<>();
         double[] series = new double[24];

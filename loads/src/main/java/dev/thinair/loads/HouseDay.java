@@ -4,7 +4,7 @@ import dev.thinair.loads.kernel.HourlyInterpolation;
 import dev.thinair.loads.kernel.HouseModel;
 import dev.thinair.loads.kernel.HouseResponse;
 import dev.thinair.loads.kernel.OutdoorHours;
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * A compiled house on one day: sun, outdoor air and gains answered once, so that each setpoint
@@ -17,158 +17,173 @@ public final class HouseDay {
     static final double REFERENCE = 293.15;
 
     private static final Component[] COMPONENTS = Component.values();
-    private static final int WIDTH = 2 * HourlyInterpolation.HARMONICS;
+    private static final int WIDTH = CompiledHouse.WIDTH;
 
     final CompiledHouse compiled;
     final OutdoorHours hours;
     final boolean heating;
     final HouseResponse response;
     final double[] steady;
-    final double[]
-            base; // [(component * zones + zone) * 24], W for held zones, K above REFERENCE else
+    final double[] total; // [zone * 24], W for held zones, K above REFERENCE else
     final double[] latentGain; // [zone * 24], W, people and appliances
+    private final double[] spectra; // [(component * zones + zone) * WIDTH]
+    private final double[] sunToAir; // [zone * 24], W; empty without sun
 
     HouseDay(CompiledHouse compiled, OutdoorHours hours, boolean heating) {
         this.compiled = compiled;
         this.hours = hours;
         this.heating = heating;
-        this.response = heating ? compiled.winterResponse : compiled.response;
-        this.steady = heating ? compiled.winterSteady : compiled.steady;
-        int zones = compiled.model.zones();
-        double[] samples = new double[COMPONENTS.length * zones * 24];
-        double[] spectra = new double[COMPONENTS.length * zones * WIDTH];
-        boolean[] used = new boolean[COMPONENTS.length * zones];
-        this.latentGain = new double[zones * 24];
-        Work work = new Work(samples, spectra, used);
-        boundaries(work);
-        if (!heating) {
-            sun(work);
-            gains(work);
-        }
-        for (int k = 0; k < used.length; k++) {
-            if (used[k]) {
-                HourlyInterpolation.addSynthesis(spectra, k * WIDTH, samples, k * 24);
-            }
-        }
-        this.base = samples;
-    }
-
-    /** Where the day's answers are gathered. */
-    private static final class Work {
-        final double[] samples;
-        final double[] spectra;
-        final boolean[] used;
-        final double[] series = new double[24];
-        final double[] spectrum = new double[WIDTH];
-
-        Work(double[] samples, double[] spectra, boolean[] used) {
-            this.samples = samples;
-            this.spectra = spectra;
-            this.used = used;
-        }
-    }
-
-    private void answer(Work work, int drive, int from, Component own) {
+        this.response = heating ? compiled.winter().response : compiled.response;
+        this.steady = heating ? compiled.winter().steady : compiled.steady;
         HouseModel model = compiled.model;
         int zones = model.zones();
+        double[] sums = new double[2 * zones * WIDTH];
+        total = new double[zones * 24];
+        if (heating) {
+            spectra = new double[COMPONENTS.length * zones * WIDTH];
+            latentGain = new double[zones * 24];
+            sunToAir = new double[0];
+            boundaries(sums);
+        } else {
+            spectra = compiled.gains.spectra.clone();
+            latentGain = compiled.gains.latent;
+            sunToAir = new double[zones * 24];
+            boundaries(sums);
+            sun(sums);
+            double[] direct = compiled.gains.direct;
+            for (int i = 0; i < total.length; i++) {
+                total[i] = sunToAir[i];
+                for (int k = 0; k < CompiledHouse.Gains.KINDS.length; k++) {
+                    total[i] += direct[k * zones * 24 + i];
+                }
+            }
+        }
+        CompiledHouse.bookOthers(model, sums, spectra);
+        double[] sum = new double[WIDTH];
         for (int z = 0; z < zones; z++) {
-            int k = CompiledHouse.booked(model, from, z, own).ordinal() * zones + z;
-            response.addAnswer(drive, z, work.spectrum, 0, work.spectra, k * WIDTH);
-            work.used[k] = true;
+            Arrays.fill(sum, 0);
+            for (int k = 0; k < COMPONENTS.length; k++) {
+                int at = (k * zones + z) * WIDTH;
+                for (int i = 0; i < WIDTH; i++) {
+                    sum[i] += spectra[at + i];
+                }
+            }
+            HourlyInterpolation.addSynthesis(sum, 0, total, z * 24);
         }
     }
 
-    private void boundaries(Work work) {
+    private void answer(int drive, int from, Component own, double[] x, int at, double[] sums) {
+        CompiledHouse.answer(compiled.model, response, drive, from, own, x, at, sums, spectra);
+    }
+
+    private void boundaries(double[] sums) {
         CompiledHouse c = compiled;
         Films films = heating ? c.house.heatingFilms() : c.house.coolingFilms();
-        double[] spectra = new double[c.boundaries.length * WIDTH];
+        double[] outside = new double[c.boundaries.length * WIDTH];
+        double[] series = new double[24];
         for (int b = 0; b < c.boundaries.length; b++) {
-            c.boundaries[b].fill(hours, films.outside(), heating, work.series);
+            c.boundaries[b].fill(hours, films.outside(), heating, series);
             for (int h = 0; h < 24; h++) {
-                work.series[h] -= REFERENCE;
+                series[h] -= REFERENCE;
             }
-            HourlyInterpolation.analyse(work.series, 0, spectra, b * WIDTH);
-        }
-        for (int w = 0; w < c.uses.length; w++) {
-            int b = c.uses[w].boundary;
-            if (b >= 0) {
-                System.arraycopy(spectra, b * WIDTH, work.spectrum, 0, WIDTH);
-                answer(work, response.wallDrive(w), c.model.front(w), c.uses[w].component);
+            if (c.boundaries[b].steady()) {
+                outside[b * WIDTH] = series[0];
+            } else {
+                HourlyInterpolation.analyse(series, 0, outside, b * WIDTH);
             }
         }
+        for (CompiledHouse.DriveUse d : c.survey.drives) {
+            answer(
+                    response.wallDrive(d.wall),
+                    d.zone,
+                    d.component,
+                    outside,
+                    d.boundary * WIDTH,
+                    sums);
+        }
+        double[] air = new double[0];
+        double[] heat = new double[WIDTH];
         for (int z = 0; z < c.model.zones(); z++) {
             double g = c.model.airConductance(z);
             if (g > 0) {
-                for (int h = 0; h < 24; h++) {
-                    work.series[h] = g * (hours.dryBulb(h) - REFERENCE);
+                if (air.length == 0) {
+                    air = new double[WIDTH];
+                    for (int h = 0; h < 24; h++) {
+                        series[h] = hours.dryBulb(h) - REFERENCE;
+                    }
+                    HourlyInterpolation.analyse(series, 0, air, 0);
                 }
-                HourlyInterpolation.analyse(work.series, 0, work.spectrum, 0);
-                answer(work, response.airDrive(z), z, Component.UNCONDITIONED_SPACES);
+                for (int i = 0; i < WIDTH; i++) {
+                    heat[i] = g * air[i];
+                }
+                answer(response.airDrive(z), z, Component.UNCONDITIONED_SPACES, heat, 0, sums);
             }
         }
     }
 
-    private void sun(Work work) {
+    private void sun(double[] sums) {
         CompiledHouse c = compiled;
         int zones = c.model.zones();
-        double[] radiant = new double[zones * 24];
-        double[] convective = new double[zones * 24];
+        CompiledHouse.GlassView[] views = c.survey.views;
+        double[] series = new double[views.length * 24];
+        double[] one = new double[24];
+        double[] spectrum = new double[views.length * WIDTH];
+        for (int v = 0; v < views.length; v++) {
+            views[v].window.solarGain(hours, views[v].azimuth, views[v].tilt, one);
+            System.arraycopy(one, 0, series, v * 24, 24);
+            HourlyInterpolation.analyse(one, 0, spectrum, v * WIDTH);
+        }
+        double[] radiant = new double[zones * WIDTH];
+        double[] freeAir = new double[zones * WIDTH];
         boolean[] any = new boolean[zones];
-        for (CompiledHouse.GlassUse glass : c.glasses) {
-            glass.window.solarGain(
-                    hours,
-                    glass.surface.azimuthRadians(),
-                    glass.surface.tiltRadians(),
-                    work.series);
+        for (CompiledHouse.GlassUse glass : c.survey.glasses) {
+            int z = glass.zone;
+            any[z] = true;
             double share = glass.window.solarRadiantFraction();
-            any[glass.zone] = true;
-            for (int h = 0; h < 24; h++) {
-                radiant[glass.zone * 24 + h] += share * work.series[h];
-                convective[glass.zone * 24 + h] += (1 - share) * work.series[h];
+            double faces = share * glass.times;
+            double air = (1 - share) * glass.times;
+            int from = glass.view * WIDTH;
+            for (int i = 0; i < WIDTH; i++) {
+                radiant[z * WIDTH + i] += faces * spectrum[from + i];
+            }
+            if (air == 0) {
+                continue;
+            }
+            if (c.model.held(z)) {
+                for (int h = 0; h < 24; h++) {
+                    sunToAir[z * 24 + h] += air * series[glass.view * 24 + h];
+                }
+            } else {
+                for (int i = 0; i < WIDTH; i++) {
+                    freeAir[z * WIDTH + i] += air * spectrum[from + i];
+                }
             }
         }
         for (int z = 0; z < zones; z++) {
             if (any[z]) {
-                HourlyInterpolation.analyse(radiant, z * 24, work.spectrum, 0);
-                answer(work, response.sunDrive(z), z, Component.WINDOW_SUN);
-                toAir(work, z, convective, z * 24, Component.WINDOW_SUN);
+                answer(response.sunDrive(z), z, Component.WINDOW_SUN, radiant, z * WIDTH, sums);
+                if (!c.model.held(z)) {
+                    answer(response.airDrive(z), z, Component.WINDOW_SUN, freeAir, z * WIDTH, sums);
+                }
             }
         }
     }
 
-    /** Heat to a zone's air: at once a load where it is held, an answer elsewhere. */
-    private void toAir(Work work, int zone, double[] heat, int at, Component own) {
-        if (compiled.model.held(zone)) {
-            int k = (own.ordinal() * compiled.model.zones() + zone) * 24;
-            for (int h = 0; h < 24; h++) {
-                work.samples[k + h] += heat[at + h];
-            }
-        } else {
-            HourlyInterpolation.analyse(heat, at, work.spectrum, 0);
-            answer(work, response.airDrive(zone), zone, own);
+    /** Part of a zone's answer at an hour, the indoor temperature at the reference. */
+    double part(int z, Component component, int hour) {
+        int zones = compiled.model.zones();
+        double value =
+                HourlyInterpolation.at(spectra, (component.ordinal() * zones + z) * WIDTH, hour);
+        int i = z * 24 + hour;
+        if (component == Component.WINDOW_SUN && !heating) {
+            value += sunToAir[i];
         }
-    }
-
-    private void gains(Work work) {
-        List<Room> rooms = compiled.house.rooms();
-        double[] convective = new double[24];
-        for (int z = 0; z < rooms.size(); z++) {
-            for (InternalGain gain : rooms.get(z).gains()) {
-                Component own = component(gain);
-                double share = gain.radiantFraction();
-                for (int h = 0; h < 24; h++) {
-                    double q = gain.sensible(h);
-                    work.series[h] = share * q;
-                    convective[h] = (1 - share) * q;
-                    latentGain[z * 24 + h] += gain.latent(h);
-                }
-                if (share > 0) {
-                    HourlyInterpolation.analyse(work.series, 0, work.spectrum, 0);
-                    answer(work, response.radiantDrive(z), z, own);
-                }
-                toAir(work, z, convective, 0, own);
+        for (int k = 0; k < CompiledHouse.Gains.KINDS.length && !heating; k++) {
+            if (component == CompiledHouse.Gains.KINDS[k]) {
+                value += compiled.gains.direct[k * zones * 24 + i];
             }
         }
+        return value;
     }
 
     static Component component(InternalGain gain) {

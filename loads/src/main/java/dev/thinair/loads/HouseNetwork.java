@@ -370,7 +370,7 @@ public final class HouseNetwork {
             compiled.boundaries[b].fill(hours, outside, false, u[network.boundaryInput(b)]);
         }
         double[] series = new double[n];
-        for (CompiledHouse.GlassUse glass : compiled.glasses) {
+        for (CompiledHouse.GlassUse glass : compiled.survey.glasses) {
             glass.window.solarGain(
                     hours, glass.surface.azimuthRadians(), glass.surface.tiltRadians(), series);
             double share = glass.window.solarRadiantFraction();

@@ -468,6 +468,23 @@ public final class Window {
                 azimuth);
     }
 
+    /** Whether the same sun comes in per area on the same plane. */
+    boolean seesAlike(Window that) {
+        boolean plain = overhang.depth() == 0 && fins.leftDepth() == 0 && fins.rightDepth() == 0;
+        boolean alsoPlain =
+                that.overhang.depth() == 0
+                        && that.fins.leftDepth() == 0
+                        && that.fins.rightDepth() == 0;
+        boolean shaded =
+                width == that.width
+                        && height == that.height
+                        && overhang.equals(that.overhang)
+                        && fins.equals(that.fins);
+        return (glazing == that.glazing || glazing.equals(that.glazing))
+                && shade.equals(that.shade)
+                && (plain ? alsoPlain : shaded);
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Window that

@@ -183,4 +183,26 @@ public final class HourlyInterpolation {
             }
         }
     }
+
+    /**
+     * One sample from a spectrum: what {@link #addSynthesis} adds at that hour.
+     *
+     * @param spectrum re and im of X(0) to X(12)
+     * @param at index of the first of the 26 numbers
+     * @param hour 0 to 23
+     * @return the sample
+     */
+    public static double at(double[] spectrum, int at, int hour) {
+        double sum = 0;
+        int k = 0;
+        for (int m = 1; m < 12; m++) {
+            k += hour;
+            if (k >= HOURS) {
+                k -= HOURS;
+            }
+            sum += spectrum[at + 2 * m] * COS[k] - spectrum[at + 2 * m + 1] * SIN[k];
+        }
+        double last = spectrum[at + 24];
+        return spectrum[at] + 2 * sum + ((hour & 1) == 0 ? last : -last);
+    }
 }

@@ -122,8 +122,7 @@ public final class HouseModel {
             Range.require("air conductance", conductance[z], 0, 1e9, "W/K");
             Range.require("heat capacity of zone air", heatCapacity[z], 0, 1e12, "J/K");
         }
-        return new HouseModel(
-                this, conductance.clone(), heatCapacity.clone(), drive, steadyDrive);
+        return new HouseModel(this, conductance.clone(), heatCapacity.clone(), drive, steadyDrive);
     }
 
     /**

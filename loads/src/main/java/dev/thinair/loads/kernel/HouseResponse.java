@@ -26,9 +26,9 @@ import java.util.Arrays;
  * all.
  *
  * <p>Cost: at each of 19 frequencies the layers and wall types once, then a few multiplications per
- * wall, and one small system with as many unknowns as zones. Walls of the same type, place and drive
- * are merged, so the cost per wall is small; with zones it grows faster than linearly, as every zone
- * answers every drive. Immutable.
+ * wall, and one small system with as many unknowns as zones. Walls of the same type, place and
+ * drive are merged, so the cost per wall is small; with zones it grows faster than linearly, as
+ * every zone answers every drive. Immutable.
  */
 public final class HouseResponse {
     /**
@@ -37,8 +37,8 @@ public final class HouseResponse {
     public static final int PLAIN = -1;
 
     /**
-     * Folded cycles that {@link #solve(HouseModel)} uses beside the {@link Tail}; what is left out is
-     * below 1e-4 of a load's swing.
+     * Folded cycles that {@link #solve(HouseModel)} uses beside the {@link Tail}; what is left out
+     * is below 1e-4 of a load's swing.
      */
     public static final int DEFAULT_CYCLES = 0;
 
@@ -71,8 +71,7 @@ public final class HouseResponse {
         this.freeAir = freeAir;
     }
 
-    private HouseResponse(
-            HouseResponse o, double[][] real, double[][] imaginary, FreeAir freeAir) {
+    private HouseResponse(HouseResponse o, double[][] real, double[][] imaginary, FreeAir freeAir) {
         walls = o.walls;
         zones = o.zones;
         held = o.held;
@@ -177,9 +176,9 @@ public final class HouseResponse {
 
     /**
      * The response of the same house with air of another density. All that the air changes is the
-     * own admittance of each free zone's air node, so the solution is corrected by one outer product
-     * per free zone and frequency (Sherman and Morrison's formula, Annals of Mathematical Statistics
-     * 21(1), 1950) and no wall is computed again.
+     * own admittance of each free zone's air node, so the solution is corrected by one outer
+     * product per free zone and frequency (Sherman and Morrison's formula, Annals of Mathematical
+     * Statistics 21(1), 1950) and no wall is computed again.
      *
      * @param from the house that was solved
      * @param to the house as it is to be: {@code from.withAir(...)}
@@ -253,9 +252,9 @@ public final class HouseResponse {
 
     /**
      * The harmonics beyond those computed one by one. As a function of {@code s = 1/sqrt(n)} a
-     * transfer is smooth down to s = 0 (thick layers go with s, capacities with s squared), so it is
-     * taken as the polynomial through Chebyshev's points of the range of s, and the weights of all
-     * aliases are gathered at those points beforehand.
+     * transfer is smooth down to s = 0 (thick layers go with s, capacities with s squared), so it
+     * is taken as the polynomial through Chebyshev's points of the range of s, and the weights of
+     * all aliases are gathered at those points beforehand.
      */
     static final class Tail {
         static final int NODES = 6;
@@ -715,8 +714,9 @@ public final class HouseResponse {
      * @param apart zone whose answer goes to its own place, or -1
      * @param spectrum of the drive, re and im of X(0) to X(12); of a steady drive X(0) counts
      * @param at index of its first number
-     * @param sums for harmonic m and zone z, re at {@code (2 m) Z + z} and im at {@code (2 m + 1) Z +
-     *     z} are added to
+     * @param sums for harmonic m and zone z, re at {@code (2 m) Z + z} and im at {@code (2 m + 1) Z
+     *     + z} beyond the first are added to
+     * @param sumsAt index of their first number
      * @param own spectrum, re and im of 0 to 12, that the answer of the zone apart is added to
      * @param ownAt index of its first number
      */
@@ -726,6 +726,7 @@ public final class HouseResponse {
             double[] spectrum,
             int at,
             double[] sums,
+            int sumsAt,
             double[] own,
             int ownAt) {
         int c = column[drive];
@@ -739,7 +740,7 @@ public final class HouseResponse {
             double[] hi = imaginary[m];
             double xr = spectrum[at + 2 * m];
             double xi = spectrum[at + 2 * m + 1];
-            int to = 2 * m * zones;
+            int to = sumsAt + 2 * m * zones;
             if (apart >= 0) {
                 double gr = hr[place + apart];
                 double gi = hi[place + apart];
@@ -808,7 +809,8 @@ public final class HouseResponse {
     }
 
     /**
-     * What walls have in common: layers, films, and whether a zone, a boundary or nothing is behind.
+     * What walls have in common: layers, films, and whether a zone, a boundary or nothing is
+     * behind.
      */
     private static final class Types {
         final int[] of; // by wall
@@ -1453,7 +1455,9 @@ public final class HouseResponse {
             }
         }
 
-        /** Adds what all zones answer to heat at a node; at a held zone's air it is load at once. */
+        /**
+         * Adds what all zones answer to heat at a node; at a held zone's air it is load at once.
+         */
         private void spread(int node, int at, double hr, double hi, double[] re, double[] im) {
             int u = unknownOf[node];
             if (u < 0) {

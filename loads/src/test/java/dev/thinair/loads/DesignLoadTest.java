@@ -190,7 +190,11 @@ class DesignLoadTest {
                         .compile(low)
                         .coolingLoad(day, Setpoint.of(celsius(24)))
                         .sensibleWatts();
-        assertThat(a).containsExactly(b);
+        double peak = java.util.Arrays.stream(b).max().orElseThrow();
+        assertThat(a).isNotEqualTo(TEN.coolingLoad(DAY, Setpoint.of(celsius(24))).sensibleWatts());
+        for (int h = 0; h < 24; h++) {
+            assertThat(a[h]).isCloseTo(b[h], within(1e-11 * peak));
+        }
     }
 
     @Test

@@ -25,7 +25,7 @@ import java.util.Arrays;
  * ({@link HouseModel.Builder#drive}) are answered together: the answer under any of them is that of
  * all.
  *
- * <p>Cost: at each of 19 frequencies the layers and wall types once, then a few multiplications per
+ * <p>Cost: at each of 17 frequencies the layers and wall types once, then a few multiplications per
  * wall, and one small system with as many unknowns as zones. Walls of the same type, place and
  * drive are merged, so the cost per wall is small; with zones it grows faster than linearly, as
  * every zone answers every drive. Immutable.
@@ -257,7 +257,7 @@ public final class HouseResponse {
      * all aliases are gathered at those points beforehand.
      */
     static final class Tail {
-        static final int NODES = 6;
+        static final int NODES = 4;
         private static final int EXPLICIT = 400;
         private static final Tail USUAL = new Tail(DEFAULT_CYCLES);
         private final double[] s = new double[NODES];
@@ -321,16 +321,16 @@ public final class HouseResponse {
         }
 
         private static void gather(double[] w, double[][] h, double[] sum) {
-            for (int k = 0; k < NODES; k += 3) {
-                double w0 = w[k];
-                double w1 = w[k + 1];
-                double w2 = w[k + 2];
-                double[] h0 = h[k];
-                double[] h1 = h[k + 1];
-                double[] h2 = h[k + 2];
-                for (int i = 0; i < sum.length; i++) {
-                    sum[i] += w0 * h0[i] + w1 * h1[i] + w2 * h2[i];
-                }
+            double w0 = w[0];
+            double w1 = w[1];
+            double w2 = w[2];
+            double w3 = w[3];
+            double[] h0 = h[0];
+            double[] h1 = h[1];
+            double[] h2 = h[2];
+            double[] h3 = h[3];
+            for (int i = 0; i < sum.length; i++) {
+                sum[i] += w0 * h0[i] + w1 * h1[i] + w2 * h2[i] + w3 * h3[i];
             }
         }
     }
@@ -1385,29 +1385,32 @@ public final class HouseResponse {
             for (int c = columns.dynamic; c < count; c++) {
                 wall(c, re, im);
             }
-            for (int d = 0; d < zones; d++) {
-                radiation(d, re, im);
-            }
-            int at = (columns.radiant + 2 * zones) * zones;
+            int air = (columns.radiant + 2 * zones) * zones;
             for (int d = 0; d < zones; d++) {
                 int ua = unknownOf[zones + d];
                 if (ua >= 0) {
-                    System.arraycopy(pr, ua * zones, re, at, zones);
-                    System.arraycopy(pi, ua * zones, im, at, zones);
-                    at += zones;
+                    System.arraycopy(pr, ua * zones, re, air, zones);
+                    System.arraycopy(pi, ua * zones, im, air, zones);
+                    air += zones;
                 }
             }
             for (int d = 0; d < zones; d++) {
+                radiation(d, re, im);
                 if (model.held[d]) {
-                    // held temperature: -(G(z, d) + p . G(u, d)) for a load, -p . G(u, d) for a
-                    // temperature
-                    int air = (zones + d) * nodes;
-                    clear(re, im, at);
-                    for (int i : near[d]) {
-                        spread(i, at, -gr[air + i], -gi[air + i], re, im);
-                    }
-                    at += zones;
+                    hold(d, air, re, im);
+                    air += zones;
                 }
+            }
+        }
+
+        /**
+         * Held temperature: -(G(z, d) + p . G(u, d)) for a load, -p . G(u, d) for a temperature.
+         */
+        private void hold(int zone, int at, double[] re, double[] im) {
+            int row = (zones + zone) * nodes;
+            clear(re, im, at);
+            for (int i : near[zone]) {
+                spread(i, at, -gr[row + i], -gi[row + i], re, im);
             }
         }
 

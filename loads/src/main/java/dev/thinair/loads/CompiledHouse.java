@@ -1,5 +1,6 @@
 package dev.thinair.loads;
 
+import dev.thinair.loads.kernel.FloatingAir;
 import dev.thinair.loads.kernel.HourlyInterpolation;
 import dev.thinair.loads.kernel.HouseModel;
 import dev.thinair.loads.kernel.HouseResponse;
@@ -51,11 +52,11 @@ public final class CompiledHouse {
     final House house;
     final Site site;
     final HouseModel model;
-    final HouseResponse response;
+    final HouseResponse walls; // with all air held
+    final FloatingAir floating;
     final Survey survey;
     final double[]
             steady; // [component * zones + zone]: sum of steady answers to outdoor-side drives
-    final Gains gains;
     final Boundary[] boundaries;
     final WallUse[] uses;
     final double[] leakShare; // by zone
@@ -63,6 +64,7 @@ public final class CompiledHouse {
     // made when first asked for; equal whoever makes them, so a race costs time only
     private volatile Winter winter;
     private volatile HouseResponse apart;
+    private volatile HouseResponse whole;
 
     /** What a description holds apart from its site. */
     static final class Survey {
@@ -73,8 +75,11 @@ public final class CompiledHouse {
         final GlassView[] views;
         final double[] leakShare;
         final double[] fanShare;
+        final FloatingAir.Drives[] ofBoundary;
+        final FloatingAir.Drives[] ofView;
+        final Gains gains;
 
-        Survey(House house, Walls walls) {
+        Survey(House house, HouseModel model, HouseResponse response, Walls walls) {
             boundaries = walls.boundaries.toArray(new Boundary[0]);
             uses = walls.uses.toArray(new WallUse[0]);
             drives = walls.drives.toArray(new DriveUse[0]);
@@ -82,20 +87,46 @@ public final class CompiledHouse {
             views = walls.views.toArray(new GlassView[0]);
             leakShare = leakShares(house);
             fanShare = fanShares(house);
+            ofBoundary = byBoundary(response, boundaries.length, drives);
+            ofView = new FloatingAir.Drives[views.length];
+            for (int v = 0; v < ofView.length; v++) {
+                ofView[v] = new FloatingAir.Drives(response);
+            }
+            for (GlassUse glass : glasses) {
+                double share = glass.window.solarRadiantFraction();
+                ofView[glass.view].add(response.sunDrive(glass.zone), share * glass.times);
+            }
+            gains = new Gains(house, model, response);
         }
+    }
+
+    private static FloatingAir.Drives[] byBoundary(
+            HouseResponse response, int count, DriveUse[] drives) {
+        FloatingAir.Drives[] groups = new FloatingAir.Drives[count];
+        for (int b = 0; b < count; b++) {
+            groups[b] = new FloatingAir.Drives(response);
+        }
+        for (DriveUse d : drives) {
+            groups[d.boundary].add(response.wallDrive(d.wall), 1);
+        }
+        return groups;
     }
 
     /** The house with winter's films, steady. */
     static final class Winter {
         final HouseModel model;
-        final HouseResponse response;
+        final HouseResponse walls;
+        final FloatingAir floating;
+        final FloatingAir.Drives[] ofBoundary;
         final double[] steady;
         private volatile HouseResponse apart;
 
         Winter(CompiledHouse c) {
             model = model(c.house, c.site, new Walls(c.house.heatingFilms()));
-            response = HouseResponse.steady(model);
-            steady = steadySums(model, response, c.survey.drives);
+            walls = FloatingAir.steadyWalls(model);
+            floating = floating(c.house, walls, model);
+            ofBoundary = byBoundary(walls, c.boundaries.length, c.survey.drives);
+            steady = steadySums(model, walls, floating, c.survey.drives, ofBoundary);
         }
     }
 
@@ -284,6 +315,7 @@ public final class CompiledHouse {
         final double[] spectra; // [(component * zones + zone) * WIDTH], all components
         final double[] direct; // [(kind * zones + zone) * 24], W to the air of held zones
         final double[] latent; // [zone * 24], W
+        final double[] heat; // to free air, for FloatingAir
 
         Gains(House house, HouseModel model, HouseResponse response) {
             int zones = model.zones();
@@ -291,6 +323,8 @@ public final class CompiledHouse {
             direct = new double[KINDS.length * zones * 24];
             latent = new double[zones * 24];
             double[] sums = new double[2 * zones * WIDTH];
+            FloatingAir free = FloatingAir.on(response, model);
+            heat = free.heat();
             double[] radiant = new double[24];
             double[] toAir = new double[24];
             double[] spectrum = new double[WIDTH];
@@ -330,20 +364,16 @@ public final class CompiledHouse {
                                 sums,
                                 spectra);
                     }
+                    if (anyRadiant && free.count() > 0) {
+                        FloatingAir.Drives one = new FloatingAir.Drives(response);
+                        one.add(response.radiantDrive(z), 1);
+                        free.add(one, spectrum, 0, false, heat);
+                    }
                     if (any && model.held(z)) {
                         System.arraycopy(toAir, 0, direct, (k * zones + z) * 24, 24);
                     } else if (any) {
                         HourlyInterpolation.analyse(toAir, 0, spectrum, 0);
-                        answer(
-                                model,
-                                response,
-                                response.airDrive(z),
-                                z,
-                                KINDS[k],
-                                spectrum,
-                                0,
-                                sums,
-                                spectra);
+                        free.addHeat(free.freeIndex(z), 1, spectrum, 0, heat);
                     }
                 }
             }
@@ -382,11 +412,13 @@ public final class CompiledHouse {
     static void bookOthers(HouseModel model, double[] sums, double[] spectra) {
         int zones = model.zones();
         for (int z = 0; z < zones; z++) {
+            if (!model.held(z)) {
+                continue;
+            }
             int rooms = (Component.OTHER_ROOMS.ordinal() * zones + z) * WIDTH;
             int spaces = (Component.UNCONDITIONED_SPACES.ordinal() * zones + z) * WIDTH;
-            int first = model.held(z) ? rooms : spaces; // of a free space only the sum is wanted
             for (int i = 0; i < WIDTH; i++) {
-                spectra[first + i] += sums[i * zones + z];
+                spectra[rooms + i] += sums[i * zones + z];
                 spectra[spaces + i] += sums[(WIDTH + i) * zones + z];
             }
         }
@@ -468,26 +500,46 @@ public final class CompiledHouse {
     }
 
     private CompiledHouse(
-            House house, Site site, HouseModel model, HouseResponse response, Survey survey) {
+            House house, Site site, HouseModel model, HouseResponse walls, Survey survey) {
         this.house = house;
         this.site = site;
         this.model = model;
-        this.response = response;
+        this.walls = walls;
         this.survey = survey;
         this.boundaries = survey.boundaries;
         this.uses = survey.uses;
         this.leakShare = survey.leakShare;
         this.fanShare = survey.fanShare;
-        this.steady = steadySums(model, response, survey.drives);
-        this.gains = new Gains(house, model, response);
+        this.floating = floating(house, walls, model);
+        this.steady = steadySums(model, walls, floating, survey.drives, survey.ofBoundary);
     }
 
     static CompiledHouse of(House house, Site site) {
         Objects.requireNonNull(site, "site is null");
-        Walls walls = new Walls(house.coolingFilms());
-        HouseModel model = model(house, site, walls);
-        return new CompiledHouse(
-                house, site, model, HouseResponse.solve(model), new Survey(house, walls));
+        Walls found = new Walls(house.coolingFilms());
+        HouseModel model = model(house, site, found);
+        HouseResponse walls = FloatingAir.walls(model);
+        floating(house, walls, model); // refuses what cannot be balanced
+        return new CompiledHouse(house, site, model, walls, new Survey(house, model, walls, found));
+    }
+
+    private static FloatingAir floating(House house, HouseResponse walls, HouseModel model) {
+        try {
+            return FloatingAir.on(walls, model);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(
+                    "house \"" + house.name() + "\": " + e.getMessage(), e);
+        }
+    }
+
+    /** Response with the free spaces' air found, for what is asked seldom. */
+    HouseResponse whole() {
+        HouseResponse made = whole;
+        if (made == null) {
+            made = HouseResponse.solve(model);
+            whole = made;
+        }
+        return made;
     }
 
     /** The house in winter. */
@@ -506,14 +558,14 @@ public final class CompiledHouse {
             Winter w = winter();
             HouseResponse made = w.apart;
             if (made == null) {
-                made = HouseResponse.steady(w.model.separated());
+                made = HouseResponse.steady(w.model.allHeld().separated());
                 w.apart = made;
             }
             return made;
         }
         HouseResponse made = apart;
         if (made == null) {
-            made = HouseResponse.solve(model.separated());
+            made = HouseResponse.solve(model.allHeld().separated());
             apart = made;
         }
         return made;
@@ -771,11 +823,8 @@ public final class CompiledHouse {
         return longer;
     }
 
-    /** Component under which a drive in zone {@code from} is booked for zone {@code to}. */
-    static Component booked(HouseModel model, int from, int to, Component own) {
-        if (!model.held(to)) {
-            return Component.UNCONDITIONED_SPACES; // of a free space only the sum is wanted
-        }
+    /** Component under which a drive in zone {@code from} is booked for held zone {@code to}. */
+    private static Component booked(HouseModel model, int from, int to, Component own) {
         if (from == to) {
             return own;
         }
@@ -783,20 +832,34 @@ public final class CompiledHouse {
     }
 
     private static double[] steadySums(
-            HouseModel model, HouseResponse response, DriveUse[] drives) {
+            HouseModel model,
+            HouseResponse walls,
+            FloatingAir floating,
+            DriveUse[] drives,
+            FloatingAir.Drives[] ofBoundary) {
         int zones = model.zones();
         double[] sums = new double[COMPONENTS * zones];
+        double[] toFree = new double[floating.count()];
         for (int z = 0; z < zones; z++) {
+            int a = floating.freeIndex(z);
+            if (a >= 0) {
+                toFree[a] = model.airConductance(z);
+                for (FloatingAir.Drives group : ofBoundary) {
+                    toFree[a] += group.steady(a);
+                }
+            }
+        }
+        for (int z = 0; z < zones; z++) {
+            if (!model.held(z)) {
+                continue;
+            }
             for (DriveUse d : drives) {
                 Component k = booked(model, d.zone, z, d.component);
-                sums[k.ordinal() * zones + z] += response.steady(response.wallDrive(d.wall), z);
+                sums[k.ordinal() * zones + z] += walls.steady(walls.wallDrive(d.wall), z);
             }
-            for (int d = 0; d < zones; d++) {
-                if (model.airConductance(d) > 0) {
-                    Component k = booked(model, d, z, Component.UNCONDITIONED_SPACES);
-                    sums[k.ordinal() * zones + z] +=
-                            model.airConductance(d) * response.steady(response.airDrive(d), z);
-                }
+            for (int a = 0; a < toFree.length; a++) {
+                sums[Component.UNCONDITIONED_SPACES.ordinal() * zones + z] +=
+                        floating.steady(a, z) * toFree[a];
             }
         }
         return sums;
@@ -915,7 +978,7 @@ public final class CompiledHouse {
             capacity[z] = heatCapacity(room, air);
         }
         HouseModel there = model.withAir(conductance, capacity);
-        return new CompiledHouse(house, other, there, response.withAir(model, there), survey);
+        return new CompiledHouse(house, other, there, walls, survey);
     }
 
     /**

@@ -109,7 +109,7 @@ public final class DesignLoad {
             } else {
                 for (int d = 0; d < zones; d++) {
                     if (model.held(d)) {
-                        constant += day.response.steady(day.response.holdDrive(d), z) * theta[d];
+                        constant += day.floating.steadyHold(d, z) * theta[d];
                     }
                 }
             }
@@ -139,7 +139,7 @@ public final class DesignLoad {
         double sum = 0;
         for (int d = 0; d < model.zones(); d++) {
             if (d != z && model.held(d) && theta[d] != theta[z]) {
-                sum += day.response.steady(day.response.holdDrive(d), z) * (theta[d] - theta[z]);
+                sum += day.floating.steadyHold(d, z) * (theta[d] - theta[z]);
             }
         }
         return sum;
@@ -147,7 +147,7 @@ public final class DesignLoad {
 
     private static double[] changes(HouseDay day, double[][] series, double[] theta) {
         HouseModel model = day.compiled.model;
-        HouseResponse response = day.response;
+        HouseResponse response = day.compiled.whole();
         int zones = model.zones();
         double[] spectra = new double[zones * WIDTH];
         double[] spectrum = new double[WIDTH];

@@ -1,5 +1,6 @@
 package dev.thinair.loads;
 
+import dev.thinair.loads.kernel.FloatingAir;
 import dev.thinair.loads.kernel.HourlyInterpolation;
 import dev.thinair.loads.kernel.HouseModel;
 import dev.thinair.loads.kernel.HouseResponse;
@@ -22,7 +23,8 @@ public final class HouseDay {
     final CompiledHouse compiled;
     final OutdoorHours hours;
     final boolean heating;
-    final HouseResponse response;
+    final HouseResponse response; // with all air held
+    final FloatingAir floating;
     final double[] steady;
     final double[] total; // [zone * 24], W for held zones, K above REFERENCE else
     final double[] latentGain; // [zone * 24], W, people and appliances
@@ -33,24 +35,29 @@ public final class HouseDay {
         this.compiled = compiled;
         this.hours = hours;
         this.heating = heating;
-        this.response = heating ? compiled.winter().response : compiled.response;
+        this.response = heating ? compiled.winter().walls : compiled.walls;
+        this.floating = heating ? compiled.winter().floating : compiled.floating;
         this.steady = heating ? compiled.winter().steady : compiled.steady;
         HouseModel model = compiled.model;
         int zones = model.zones();
         double[] sums = new double[2 * zones * WIDTH];
+        double[] heat; // to the air of free spaces
         total = new double[zones * 24];
         if (heating) {
             spectra = new double[COMPONENTS.length * zones * WIDTH];
             latentGain = new double[zones * 24];
             sunToAir = new double[0];
-            boundaries(sums);
+            heat = floating.heat();
+            boundaries(sums, compiled.winter().ofBoundary, heat);
         } else {
-            spectra = compiled.gains.spectra.clone();
-            latentGain = compiled.gains.latent;
+            CompiledHouse.Gains gains = compiled.survey.gains;
+            spectra = gains.spectra.clone();
+            latentGain = gains.latent;
             sunToAir = new double[zones * 24];
-            boundaries(sums);
-            sun(sums);
-            double[] direct = compiled.gains.direct;
+            heat = gains.heat.clone();
+            boundaries(sums, compiled.survey.ofBoundary, heat);
+            sun(sums, heat);
+            double[] direct = gains.direct;
             for (int i = 0; i < total.length; i++) {
                 total[i] = sunToAir[i];
                 for (int k = 0; k < CompiledHouse.Gains.KINDS.length; k++) {
@@ -59,8 +66,14 @@ public final class HouseDay {
             }
         }
         CompiledHouse.bookOthers(model, sums, spectra);
+        int spaces = Component.UNCONDITIONED_SPACES.ordinal() * zones * WIDTH;
+        floating.answer(heat, spectra, spaces);
         double[] sum = new double[WIDTH];
         for (int z = 0; z < zones; z++) {
+            if (!model.held(z)) {
+                HourlyInterpolation.addSynthesis(spectra, spaces + z * WIDTH, total, z * 24);
+                continue;
+            }
             Arrays.fill(sum, 0);
             for (int k = 0; k < COMPONENTS.length; k++) {
                 int at = (k * zones + z) * WIDTH;
@@ -76,7 +89,7 @@ public final class HouseDay {
         CompiledHouse.answer(compiled.model, response, drive, from, own, x, at, sums, spectra);
     }
 
-    private void boundaries(double[] sums) {
+    private void boundaries(double[] sums, FloatingAir.Drives[] groups, double[] freeHeat) {
         CompiledHouse c = compiled;
         Films films = heating ? c.house.heatingFilms() : c.house.coolingFilms();
         double[] outside = new double[c.boundaries.length * WIDTH];
@@ -101,8 +114,14 @@ public final class HouseDay {
                     d.boundary * WIDTH,
                     sums);
         }
+        if (floating.count() == 0) {
+            return;
+        }
+        for (int b = 0; b < groups.length; b++) {
+            boolean mean = heating || c.boundaries[b].steady();
+            floating.add(groups[b], outside, b * WIDTH, mean, freeHeat);
+        }
         double[] air = new double[0];
-        double[] heat = new double[WIDTH];
         for (int z = 0; z < c.model.zones(); z++) {
             double g = c.model.airConductance(z);
             if (g > 0) {
@@ -113,15 +132,12 @@ public final class HouseDay {
                     }
                     HourlyInterpolation.analyse(series, 0, air, 0);
                 }
-                for (int i = 0; i < WIDTH; i++) {
-                    heat[i] = g * air[i];
-                }
-                answer(response.airDrive(z), z, Component.UNCONDITIONED_SPACES, heat, 0, sums);
+                floating.addHeat(floating.freeIndex(z), g, air, 0, freeHeat);
             }
         }
     }
 
-    private void sun(double[] sums) {
+    private void sun(double[] sums, double[] freeHeat) {
         CompiledHouse c = compiled;
         int zones = c.model.zones();
         CompiledHouse.GlassView[] views = c.survey.views;
@@ -134,7 +150,7 @@ public final class HouseDay {
             HourlyInterpolation.analyse(one, 0, spectrum, v * WIDTH);
         }
         double[] radiant = new double[zones * WIDTH];
-        double[] freeAir = new double[zones * WIDTH];
+
         boolean[] any = new boolean[zones];
         for (CompiledHouse.GlassUse glass : c.survey.glasses) {
             int z = glass.zone;
@@ -154,18 +170,16 @@ public final class HouseDay {
                     sunToAir[z * 24 + h] += air * series[glass.view * 24 + h];
                 }
             } else {
-                for (int i = 0; i < WIDTH; i++) {
-                    freeAir[z * WIDTH + i] += air * spectrum[from + i];
-                }
+                floating.addHeat(floating.freeIndex(z), air, spectrum, from, freeHeat);
             }
         }
         for (int z = 0; z < zones; z++) {
             if (any[z]) {
                 answer(response.sunDrive(z), z, Component.WINDOW_SUN, radiant, z * WIDTH, sums);
-                if (!c.model.held(z)) {
-                    answer(response.airDrive(z), z, Component.WINDOW_SUN, freeAir, z * WIDTH, sums);
-                }
             }
+        }
+        for (int v = 0; v < views.length && floating.count() > 0; v++) {
+            floating.add(c.survey.ofView[v], spectrum, v * WIDTH, false, freeHeat);
         }
     }
 
@@ -180,7 +194,7 @@ public final class HouseDay {
         }
         for (int k = 0; k < CompiledHouse.Gains.KINDS.length && !heating; k++) {
             if (component == CompiledHouse.Gains.KINDS[k]) {
-                value += compiled.gains.direct[k * zones * 24 + i];
+                value += compiled.survey.gains.direct[k * zones * 24 + i];
             }
         }
         return value;

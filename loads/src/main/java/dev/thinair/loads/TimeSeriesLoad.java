@@ -86,7 +86,7 @@ public final class TimeSeriesLoad {
         double sum = 0;
         for (int z = 0; z < all.size(); z++) {
             if (all.get(z).conditioned()) {
-                double[] one = compiled.response.timeFactors(drive, z);
+                double[] one = compiled.whole().timeFactors(drive, z);
                 for (int k = 0; k < 24; k++) {
                     total[k] += one[k];
                     sum += one[k];
@@ -127,8 +127,8 @@ public final class TimeSeriesLoad {
             this.zone = zone;
             this.room = house.rooms().get(zone);
             this.inside = held(room.name());
-            this.radiant = factors(compiled, compiled.response.radiantDrive(zone));
-            this.solar = factors(compiled, compiled.response.sunDrive(zone));
+            this.radiant = factors(compiled, compiled.whole().radiantDrive(zone));
+            this.solar = factors(compiled, compiled.whole().sunDrive(zone));
         }
 
         private double held(String name) {

@@ -66,12 +66,13 @@ public final class HouseModel {
 
     private HouseModel(
             HouseModel o,
+            boolean[] held,
             double[] airConductance,
             double[] airCapacity,
             int[] drive,
             boolean[] steadyDrive) {
         zones = o.zones;
-        held = o.held;
+        this.held = held;
         this.airCapacity = airCapacity;
         this.airConductance = airConductance;
         walls = o.walls;
@@ -122,7 +123,8 @@ public final class HouseModel {
             Range.require("air conductance", conductance[z], 0, 1e9, "W/K");
             Range.require("heat capacity of zone air", heatCapacity[z], 0, 1e12, "J/K");
         }
-        return new HouseModel(this, conductance.clone(), heatCapacity.clone(), drive, steadyDrive);
+        return new HouseModel(
+                this, held, conductance.clone(), heatCapacity.clone(), drive, steadyDrive);
     }
 
     /**
@@ -135,7 +137,18 @@ public final class HouseModel {
         for (int w = 0; w < walls; w++) {
             own[w] = w;
         }
-        return new HouseModel(this, airConductance, airCapacity, own, new boolean[walls]);
+        return new HouseModel(this, held, airConductance, airCapacity, own, new boolean[walls]);
+    }
+
+    /**
+     * The same house with the air of every zone held: what its walls do, whatever the air.
+     *
+     * @return the changed model
+     */
+    public HouseModel allHeld() {
+        boolean[] all = new boolean[zones];
+        Arrays.fill(all, true);
+        return new HouseModel(this, all, new double[zones], airCapacity, drive, steadyDrive);
     }
 
     /**

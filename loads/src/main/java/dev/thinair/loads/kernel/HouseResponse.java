@@ -52,14 +52,14 @@ public final class HouseResponse {
     private final int dynamic; // columns before this one have harmonics, the rest a mean only
     private final double[][] real; // by harmonic: [column * zones + zone]
     private final double[][] imaginary;
-    private final FreeAir freeAir;
+    private final Followed followed;
 
     private HouseResponse(
             HouseModel model,
             Columns columns,
             double[][] real,
             double[][] imaginary,
-            FreeAir freeAir) {
+            Followed followed) {
         walls = model.walls;
         zones = model.zones;
         held = model.held;
@@ -68,19 +68,7 @@ public final class HouseResponse {
         dynamic = columns.dynamic;
         this.real = real;
         this.imaginary = imaginary;
-        this.freeAir = freeAir;
-    }
-
-    private HouseResponse(HouseResponse o, double[][] real, double[][] imaginary, FreeAir freeAir) {
-        walls = o.walls;
-        zones = o.zones;
-        held = o.held;
-        column = o.column;
-        columns = o.columns;
-        dynamic = o.dynamic;
-        this.real = real;
-        this.imaginary = imaginary;
-        this.freeAir = freeAir;
+        this.followed = followed;
     }
 
     /**
@@ -106,6 +94,10 @@ public final class HouseResponse {
      */
     public static HouseResponse solve(HouseModel model, int cycles) {
         Range.require("folded cycles", cycles, PLAIN, 1000, "");
+        return solve(model, cycles, new int[0]);
+    }
+
+    static HouseResponse solve(HouseModel model, int cycles, int[] follow) {
         Columns columns = new Columns(model);
         Solver solver = new Solver(model, columns);
         int size = columns.dynamic * model.zones;
@@ -113,21 +105,21 @@ public final class HouseResponse {
         double[][] im = new double[HourlyInterpolation.HARMONICS][];
         re[0] = new double[columns.count * model.zones];
         im[0] = re[0].clone();
-        FreeAir freeAir = new FreeAir(model, columns, cycles);
+        Followed followed = new Followed(model, columns, follow, 13 + Tail.NODES);
         solver.factor(0);
         solver.transfers(re[0], im[0], columns.count);
-        freeAir.keep(0, re[0], im[0]);
+        followed.keep(0, model.zones, re[0], im[0]);
         for (int m = 1; m <= 12; m++) {
             re[m] = new double[size];
             im[m] = new double[size];
             solver.factor(m * Transmission.OMEGA_DAY);
             solver.transfers(re[m], im[m], columns.dynamic);
-            freeAir.keep(m, re[m], im[m]);
+            followed.keep(m, model.zones, re[m], im[m]);
             scale(re[m], realWeight(m, cycles));
             scale(im[m], imaginaryWeight(m, cycles));
         }
         if (cycles == PLAIN) {
-            return new HouseResponse(model, columns, re, im, freeAir);
+            return new HouseResponse(model, columns, re, im, followed);
         }
         double[] hr = new double[size];
         double[] hi = new double[size];
@@ -136,7 +128,7 @@ public final class HouseResponse {
             if (m != 0) { // else the weight is zero
                 solver.factor(n * Transmission.OMEGA_DAY);
                 solver.transfers(hr, hi, columns.dynamic);
-                freeAir.keep(n, hr, hi);
+
                 add(re[m], realWeight(n, cycles), hr);
                 add(im[m], imaginaryWeight(n, cycles), hi);
             }
@@ -147,10 +139,10 @@ public final class HouseResponse {
         for (int k = 0; k < Tail.NODES; k++) {
             solver.factor(tail.harmonic(k) * Transmission.OMEGA_DAY);
             solver.transfers(tr[k], ti[k], columns.dynamic);
-            freeAir.keep(13 + 24 * cycles + k, tr[k], ti[k]);
+            followed.keep(13 + k, model.zones, tr[k], ti[k]);
         }
         tail.fold(tr, ti, re, im);
-        return new HouseResponse(model, columns, re, im, freeAir);
+        return new HouseResponse(model, columns, re, im, followed);
     }
 
     /**
@@ -161,6 +153,10 @@ public final class HouseResponse {
      * @throws IllegalArgumentException if a free zone is cut off from everything held
      */
     public static HouseResponse steady(HouseModel model) {
+        return steady(model, new int[0]);
+    }
+
+    static HouseResponse steady(HouseModel model, int[] follow) {
         Columns columns = new Columns(model);
         Solver solver = new Solver(model, columns);
         double[][] re = new double[HourlyInterpolation.HARMONICS][];
@@ -169,59 +165,14 @@ public final class HouseResponse {
         im[0] = re[0].clone();
         solver.factor(0);
         solver.transfers(re[0], im[0], columns.count);
+        Followed followed = new Followed(model, columns, follow, 1);
+        followed.keep(0, model.zones, re[0], im[0]);
         Arrays.fill(re, 1, re.length, new double[columns.dynamic * model.zones]);
         Arrays.fill(im, 1, im.length, re[1]);
-        return new HouseResponse(model, columns, re, im, null);
+        return new HouseResponse(model, columns, re, im, followed);
     }
 
-    /**
-     * The response of the same house with air of another density. All that the air changes is the
-     * own admittance of each free zone's air node, so the solution is corrected by one outer
-     * product per free zone and frequency (Sherman and Morrison's formula, Annals of Mathematical
-     * Statistics 21(1), 1950) and no wall is computed again.
-     *
-     * @param from the house that was solved
-     * @param to the house as it is to be: {@code from.withAir(...)}
-     * @return its response, the same as {@code solve(to)} but for rounding
-     * @throws IllegalArgumentException if the models have other zones or this response has no
-     *     harmonics
-     */
-    public HouseResponse withAir(HouseModel from, HouseModel to) {
-        if (freeAir == null) {
-            throw new IllegalArgumentException(
-                    "this is a steady response, but one with harmonics is needed");
-        }
-        if (from.zones != zones || to.zones != zones || from.walls != walls || to.walls != walls) {
-            throw new IllegalArgumentException(
-                    "models have "
-                            + from.zones
-                            + " and "
-                            + to.zones
-                            + " zones, but the response has "
-                            + zones);
-        }
-        double[] conductance = new double[freeAir.zone.length];
-        double[] capacity = new double[freeAir.zone.length];
-        boolean same = true;
-        for (int a = 0; a < conductance.length; a++) {
-            int z = freeAir.zone[a];
-            conductance[a] = to.airConductance[z] - from.airConductance[z];
-            capacity[a] = to.airCapacity[z] - from.airCapacity[z];
-            same &= conductance[a] == 0 && capacity[a] == 0;
-        }
-        if (same) {
-            return this;
-        }
-        double[][] re = new double[real.length][];
-        double[][] im = new double[real.length][];
-        for (int m = 0; m < re.length; m++) {
-            re[m] = real[m].clone();
-            im[m] = imaginary[m].clone();
-        }
-        return new HouseResponse(this, re, im, freeAir.changed(conductance, capacity, re, im));
-    }
-
-    private static double realWeight(int n, int cycles) {
+    static double realWeight(int n, int cycles) {
         if (cycles == PLAIN) {
             return 1;
         }
@@ -230,7 +181,7 @@ public final class HouseResponse {
         return HourlyInterpolation.folded(n) == 12 ? 2 * w : w;
     }
 
-    private static double imaginaryWeight(int n, int cycles) {
+    static double imaginaryWeight(int n, int cycles) {
         if (HourlyInterpolation.folded(n) == 12) {
             return 0;
         }
@@ -304,6 +255,14 @@ public final class HouseResponse {
 
         static Tail beyond(int cycles) {
             return cycles == DEFAULT_CYCLES ? USUAL : new Tail(cycles);
+        }
+
+        double realWeight(int node, int m) {
+            return real[m][node];
+        }
+
+        double imaginaryWeight(int node, int m) {
+            return m == 12 ? 0 : imaginary[m][node];
         }
 
         double harmonic(int node) {
@@ -386,200 +345,87 @@ public final class HouseResponse {
     }
 
     /**
-     * What is needed to change the air of free zones later: at every frequency the answers of each
-     * free zone to all drives, and of all zones to heat in its air.
+     * Transfers before folding to and from a few zones, at every frequency, for {@link
+     * FloatingAir}.
      */
-    private static final class FreeAir {
+    private static final class Followed {
         final int[] zone;
-        private final int cycles;
-        private final int zones;
-        private final int dynamic;
-        private final int count;
-        private final int[] own; // column of heat to the zone's air
-        private final double[][] rowRe; // by frequency: [free * columns + column]
-        private final double[][] rowIm;
-        private final double[][] airRe; // by frequency: [free * zones + zone]
-        private final double[][] airIm;
+        final double[][] rowRe; // by frequency: [zone * columns + column]
+        final double[][] rowIm;
+        final double[][] holdRe; // by frequency: [zone * zones + zone answering]
+        final double[][] holdIm;
+        private final int[] holdColumn;
 
-        FreeAir(HouseModel model, Columns columns, int cycles) {
-            this.cycles = cycles;
-            zones = model.zones;
-            dynamic = columns.dynamic;
-            count = columns.count;
-            int n = 0;
-            int[] list = new int[zones];
-            for (int z = 0; z < zones; z++) {
-                if (!model.held[z]) {
-                    list[n++] = z;
-                }
-            }
-            zone = Arrays.copyOf(list, n);
-            own = new int[n];
-            for (int a = 0; a < n; a++) {
-                own[a] = columns.of[model.walls + 2 * zones + zone[a]];
-            }
-            int frequencies = cycles == PLAIN ? 13 : 13 + 24 * cycles + Tail.NODES;
+        Followed(HouseModel model, Columns columns, int[] zone, int frequencies) {
+            this.zone = zone;
             rowRe = new double[frequencies][];
             rowIm = new double[frequencies][];
-            airRe = new double[frequencies][];
-            airIm = new double[frequencies][];
-        }
-
-        private FreeAir(FreeAir o) {
-            cycles = o.cycles;
-            zones = o.zones;
-            dynamic = o.dynamic;
-            count = o.count;
-            zone = o.zone;
-            own = o.own;
-            rowRe = copy(o.rowRe);
-            rowIm = copy(o.rowIm);
-            airRe = copy(o.airRe);
-            airIm = copy(o.airIm);
-        }
-
-        private static double[][] copy(double[][] a) {
-            double[][] b = new double[a.length][];
-            for (int i = 0; i < a.length; i++) {
-                b[i] = a[i] == null ? null : a[i].clone();
+            holdRe = new double[frequencies][];
+            holdIm = new double[frequencies][];
+            holdColumn = new int[zone.length];
+            for (int a = 0; a < zone.length; a++) {
+                holdColumn[a] = columns.of[model.walls + 3 * model.zones + zone[a]];
             }
-            return b;
         }
 
-        void keep(int frequency, double[] re, double[] im) {
+        void keep(int frequency, int zones, double[] re, double[] im) {
+            if (zone.length == 0) {
+                return;
+            }
             int n = re.length / zones;
             double[] rr = new double[zone.length * n];
             double[] ri = new double[zone.length * n];
-            double[] ar = new double[zone.length * zones];
-            double[] ai = new double[zone.length * zones];
+            double[] hr = new double[zone.length * zones];
+            double[] hi = new double[zone.length * zones];
             for (int a = 0; a < zone.length; a++) {
                 for (int d = 0; d < n; d++) {
                     rr[a * n + d] = re[d * zones + zone[a]];
                     ri[a * n + d] = im[d * zones + zone[a]];
                 }
-                System.arraycopy(re, own[a] * zones, ar, a * zones, zones);
-                System.arraycopy(im, own[a] * zones, ai, a * zones, zones);
+                System.arraycopy(re, holdColumn[a] * zones, hr, a * zones, zones);
+                System.arraycopy(im, holdColumn[a] * zones, hi, a * zones, zones);
             }
             rowRe[frequency] = rr;
             rowIm[frequency] = ri;
-            airRe[frequency] = ar;
-            airIm[frequency] = ai;
+            holdRe[frequency] = hr;
+            holdIm[frequency] = hi;
         }
+    }
 
-        /** Corrects folded transfers for changed air and returns what to keep of the new state. */
-        FreeAir changed(double[] conductance, double[] capacity, double[][] re, double[][] im) {
-            FreeAir now = new FreeAir(this);
-            int size = dynamic * zones;
-            double[] factors = new double[2 * zones];
-            now.correct(0, 0, conductance, capacity, factors, re[0], im[0], 1, 1);
-            for (int n = 1; n <= 12 + 24 * Math.max(cycles, 0); n++) {
-                int m = HourlyInterpolation.folded(n);
-                if (m != 0) {
-                    now.correct(
-                            n,
-                            n,
-                            conductance,
-                            capacity,
-                            factors,
-                            re[m],
-                            im[m],
-                            realWeight(n, cycles),
-                            imaginaryWeight(n, cycles));
-                }
-            }
-            if (cycles != PLAIN) {
-                Tail tail = Tail.beyond(cycles);
-                double[][] tr = new double[Tail.NODES][size];
-                double[][] ti = new double[Tail.NODES][size];
-                for (int k = 0; k < Tail.NODES; k++) {
-                    now.correct(
-                            13 + 24 * cycles + k,
-                            tail.harmonic(k),
-                            conductance,
-                            capacity,
-                            factors,
-                            tr[k],
-                            ti[k],
-                            1,
-                            1);
-                }
-                tail.fold(tr, ti, re, im);
-            }
-            return now;
-        }
+    /** Zones whose transfers before folding were kept. */
+    int[] followed() {
+        return followed.zone;
+    }
 
-        private void correct(
-                int frequency,
-                double n,
-                double[] conductance,
-                double[] capacity,
-                double[] factors,
-                double[] re,
-                double[] im,
-                double wr,
-                double wi) {
-            double[] rr = rowRe[frequency];
-            double[] ri = rowIm[frequency];
-            double[] ar = airRe[frequency];
-            double[] ai = airIm[frequency];
-            int width = frequency == 0 ? count : dynamic;
-            for (int a = 0; a < zone.length; a++) {
-                double dr = conductance[a];
-                double di = n * Transmission.OMEGA_DAY * capacity[a];
-                int z0 = a * zones;
-                double mr = ar[z0 + zone[a]];
-                double mi = ai[z0 + zone[a]];
-                // share = delta / (1 + delta M)
-                double br = 1 + dr * mr - di * mi;
-                double bi = dr * mi + di * mr;
-                double inv = 1 / (br * br + bi * bi);
-                double sr = (dr * br + di * bi) * inv;
-                double si = (di * br - dr * bi) * inv;
-                for (int z = 0; z < zones; z++) {
-                    factors[z] = sr * ar[z0 + z] - si * ai[z0 + z];
-                    factors[zones + z] = sr * ai[z0 + z] + si * ar[z0 + z];
-                }
-                for (int d = 0; d < width; d++) {
-                    double hr = rr[a * width + d];
-                    double hi = ri[a * width + d];
-                    int at = d * zones;
-                    for (int z = 0; z < zones; z++) {
-                        double cr = factors[z];
-                        double ci = factors[zones + z];
-                        re[at + z] -= wr * (cr * hr - ci * hi);
-                        im[at + z] -= wi * (cr * hi + ci * hr);
-                    }
-                }
-                renew(a, width, factors, rr, ri, ar, ai);
-            }
-        }
+    /** Frequencies at which they were kept: harmonics 0 to 12, then the tail's; one if steady. */
+    int frequencies() {
+        return followed.rowRe.length;
+    }
 
-        /** Brings what is kept itself to the changed air of one zone. */
-        private void renew(
-                int changed,
-                int width,
-                double[] factors,
-                double[] rr,
-                double[] ri,
-                double[] ar,
-                double[] ai) {
-            double[] hr = Arrays.copyOfRange(rr, changed * width, (changed + 1) * width);
-            double[] hi = Arrays.copyOfRange(ri, changed * width, (changed + 1) * width);
-            for (int b = 0; b < zone.length; b++) {
-                double cr = factors[zone[b]];
-                double ci = factors[zones + zone[b]];
-                for (int d = 0; d < width; d++) {
-                    rr[b * width + d] -= cr * hr[d] - ci * hi[d];
-                    ri[b * width + d] -= cr * hi[d] + ci * hr[d];
-                }
-                double xr = hr[own[b]];
-                double xi = hi[own[b]];
-                for (int z = 0; z < zones; z++) {
-                    ar[b * zones + z] -= factors[z] * xr - factors[zones + z] * xi;
-                    ai[b * zones + z] -= factors[z] * xi + factors[zones + z] * xr;
+    /**
+     * Adds what followed zones answer to a drive, times a factor: [frequency * followed + zone].
+     */
+    void addRow(int drive, double factor, double[] re, double[] im) {
+        int c = column[drive];
+        int n = followed.zone.length;
+        for (int f = 0; f < followed.rowRe.length && c >= 0; f++) {
+            int width = f == 0 ? columns : dynamic;
+            if (c < width) {
+                for (int a = 0; a < n; a++) {
+                    re[f * n + a] += factor * followed.rowRe[f][a * width + c];
+                    im[f * n + a] += factor * followed.rowIm[f][a * width + c];
                 }
             }
         }
+    }
+
+    /** What a zone answers to the air temperature of a followed zone at a frequency. */
+    double holdReal(int frequency, int followedZone, int zone) {
+        return followed.holdRe[frequency][followedZone * zones + zone];
+    }
+
+    double holdImaginary(int frequency, int followedZone, int zone) {
+        return followed.holdIm[frequency][followedZone * zones + zone];
     }
 
     /**

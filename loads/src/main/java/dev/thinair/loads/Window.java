@@ -482,6 +482,7 @@ public final class Window {
                         && fins.equals(that.fins);
         return (glazing == that.glazing || glazing.equals(that.glazing))
                 && shade.equals(that.shade)
+                && screen == that.screen
                 && (plain ? alsoPlain : shaded);
     }
 

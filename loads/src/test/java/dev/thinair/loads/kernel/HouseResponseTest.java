@@ -194,6 +194,153 @@ class HouseResponseTest {
         }
     }
 
+    /**
+     * Two held rooms under a loft and over a crawlspace that touch each other by a chimney wall.
+     */
+    private static HouseModel twoFreeZones(double loft, double crawl, double air) {
+        HouseModel.Builder b = new HouseModel.Builder();
+        int a = b.zone(true, 5e5, 0);
+        int c = b.zone(false, air, loft);
+        int d = b.zone(true, 5e5, 0);
+        int e = b.zone(false, 2 * air, crawl);
+        int shared = b.drive(a, false);
+        b.wall(a, HouseModel.BOUNDARY, 8, GYPSUM_R, GYPSUM_C, 2.5, 5.13, 0, 0, false, shared);
+        b.wall(a, HouseModel.BOUNDARY, 6, CONCRETE_R, CONCRETE_C, 2.5, 5.1, 0, 0, false, shared);
+        b.wall(
+                d,
+                HouseModel.BOUNDARY,
+                9,
+                CONCRETE_R,
+                CONCRETE_C,
+                2.5,
+                5.13,
+                0,
+                0,
+                false,
+                b.drive(d, true));
+        b.wall(a, c, 20, GYPSUM_R, GYPSUM_C, 0.7, 5.13, 0.7, 5.13, false);
+        b.wall(d, c, 20, GYPSUM_R, GYPSUM_C, 0.7, 5.13, 0.7, 5.13, false);
+        b.wall(a, e, 20, CONCRETE_R, CONCRETE_C, 0.7, 5.13, 0.7, 5.13, false);
+        b.wall(c, e, 5, CONCRETE_R, CONCRETE_C, 2.5, 5.13, 2.5, 5.13, false);
+        b.wall(a, d, 10, GYPSUM_R, GYPSUM_C, 2.5, 5.13, 2.5, 5.13, false);
+        b.wall(c, HouseModel.BOUNDARY, 50, GYPSUM_R, GYPSUM_C, 0.7, 5.13, 0, 0, false);
+        return b.build();
+    }
+
+    @Test
+    void free_air_floats_on_held_walls_as_if_solved_with_them() {
+        HouseModel one = twoFreeZones(40, 15, 9e4);
+        HouseModel other =
+                one.withAir(new double[] {0, 28, 0, 10}, new double[] {5e5, 6e4, 5e5, 1.3e5});
+        HouseResponse walls = FloatingAir.walls(one);
+        Random random = new Random(7);
+        for (HouseModel model : java.util.List.of(one, other)) {
+            HouseResponse solved = HouseResponse.solve(model);
+            FloatingAir floating = FloatingAir.on(walls, model);
+            assertThat(floating.count()).isEqualTo(2);
+            assertThat(floating.freeIndex(3)).isEqualTo(1);
+            assertThat(floating.freeIndex(0)).isEqualTo(-1);
+            double[] x = new double[26];
+            for (int i = 0; i < 26; i++) {
+                x[i] = i == 1 || i == 25 ? 0 : random.nextDouble() - 0.5;
+            }
+            int[] drives = {
+                walls.wallDrive(0),
+                walls.wallDrive(8),
+                walls.radiantDrive(0),
+                walls.sunDrive(1),
+                walls.holdDrive(2),
+                -1
+            };
+            for (int drive : drives) {
+                double[] heat = floating.heat();
+                double[] got = new double[4 * 26];
+                if (drive >= 0) {
+                    FloatingAir.Drives group = new FloatingAir.Drives(walls);
+                    group.add(drive, 1);
+                    floating.add(group, x, 0, false, heat);
+                    walls.addAnswer(drive, 0, x, 0, got, 0);
+                    walls.addAnswer(drive, 2, x, 0, got, 2 * 26);
+                } else {
+                    floating.addHeat(1, 1, x, 0, heat);
+                }
+                floating.answer(heat, got, 0);
+                double[] expected = new double[4 * 26];
+                for (int z = 0; z < 4; z++) {
+                    int d = drive >= 0 ? drive : solved.airDrive(3);
+                    solved.addAnswer(d, z, x, 0, expected, z * 26);
+                }
+                double size = Arrays.stream(expected).map(Math::abs).max().orElseThrow();
+                for (int i = 0; i < expected.length; i++) {
+                    // the tail's polynomial meets another function, so folding differs a little
+                    assertThat(got[i]).isCloseTo(expected[i], within(1e-9 * size));
+                }
+            }
+            for (int z = 0; z < 4; z++) {
+                assertThat(floating.steadyHold(0, z))
+                        .isCloseTo(solved.steady(solved.holdDrive(0), z), within(1e-9));
+            }
+        }
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> FloatingAir.on(walls, house(40)))
+                .withMessageContaining("follows zones [1, 3], but the free zones are [2]");
+    }
+
+    @Test
+    void walls_that_share_a_drive_answer_as_their_sum() {
+        HouseModel shared = twoFreeZones(40, 15, 9e4);
+        HouseResponse together = HouseResponse.solve(shared);
+        HouseResponse apart = HouseResponse.solve(shared.separated());
+        double[] both = new double[26];
+        double[] first = new double[26];
+        double[] second = new double[26];
+        for (int z = 0; z < 4; z++) {
+            together.transfer(together.wallDrive(0), z, both);
+            apart.transfer(apart.wallDrive(0), z, first);
+            apart.transfer(apart.wallDrive(1), z, second);
+            for (int i = 0; i < 26; i++) {
+                assertThat(both[i]).isCloseTo(first[i] + second[i], within(1e-10));
+            }
+            // a steady drive: the same mean, no harmonics
+            together.transfer(together.wallDrive(2), z, both);
+            apart.transfer(apart.wallDrive(2), z, first);
+            assertThat(both[0]).isCloseTo(first[0], within(1e-10));
+            assertThat(Arrays.stream(both, 1, 26).allMatch(v -> v == 0)).isTrue();
+            assertThat(first[2]).isNotZero();
+            // all zones at once, one apart
+            double[] x = new double[26];
+            Arrays.fill(x, 0.5);
+            double[] sums = new double[2 * 13 * 4];
+            double[] own = new double[26];
+            double[] one = new double[26];
+            apart.addAnswers(0, z, x, 0, sums, 0, own, 0);
+            apart.addAnswer(0, z, x, 0, one, 0);
+            assertThat(own).containsExactly(one);
+            for (int m = 0; m < 26; m++) {
+                assertThat(sums[m * 4 + z]).isZero();
+            }
+            int next = (z + 1) % 4;
+            Arrays.fill(one, 0);
+            apart.addAnswer(0, next, x, 0, one, 0);
+            for (int m = 0; m < 26; m++) {
+                assertThat(sums[m * 4 + next]).isEqualTo(one[m]);
+            }
+        }
+        HouseModel.Builder b = new HouseModel.Builder();
+        b.zone(true, 1, 0);
+        b.zone(true, 1, 0);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> b.drive(2, false))
+                .withMessageContaining("zone of a drive is 2");
+        int drive = b.drive(1, false);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> b.wall(0, -1, 1, GYPSUM_R, GYPSUM_C, 3, 5, 0, 0, false, drive))
+                .withMessageContaining("belongs to zone 1, but the wall is in zone 0");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> b.wall(0, -1, 1, GYPSUM_R, GYPSUM_C, 3, 5, 0, 0, false, 9))
+                .withMessageContaining("drive of a wall is 9");
+    }
+
     @Test
     void gains_come_out_through_loads_and_losses() {
         // with nothing else driving, what a radiant watt does not make load leaves to the

@@ -124,6 +124,31 @@ public final class SpeedReport {
                 "Sweep.statesOnAllCores",
                 "Sweep.statesOnOneCore",
                 1 / 1.8);
+        aim(
+                "design-day load from a fresh description / marching the same house in time",
+                "Load.fresh",
+                "Load.timeStepping",
+                1 / 150.0);
+        aim(
+                "another setpoint / marching the same house in time",
+                "Load.anotherSetpoint",
+                "Load.timeStepping",
+                1 / 1000.0);
+        aim(
+                "another elevation / marching the same house in time",
+                "Load.anotherElevation",
+                "Load.timeStepping",
+                1 / 1000.0);
+        aim(
+                "another day / marching the same house in time",
+                "Load.anotherDay",
+                "Load.timeStepping",
+                1 / 1000.0);
+        aim(
+                "16 times the surfaces, all unlike / 1 time",
+                "Load.freshWithUnlikeWalls[16]",
+                "Load.freshWithUnlikeWalls[1]",
+                16);
     }
 
     static {

@@ -53,11 +53,11 @@ public final class FloatingAir {
                 for (int k = -1; k < nodes; k++) {
                     harmonic[at] = m;
                     frequency[at] = k < 0 ? m : 13 + k;
-                    real[at] = k < 0 ? HouseResponse.realWeight(m, 0) : tail.realWeight(k, m);
+                    real[at] = k < 0 ? HouseResponse.realWeight(m, 0) : tail.realAt(k, m);
                     imaginary[at] =
                             k < 0
                                     ? HouseResponse.imaginaryWeight(m, 0)
-                                    : tail.imaginaryWeight(k, m);
+                                    : tail.imaginaryAt(k, m);
                     at++;
                 }
             }

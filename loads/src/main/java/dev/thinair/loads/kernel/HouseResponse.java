@@ -257,11 +257,11 @@ public final class HouseResponse {
             return cycles == DEFAULT_CYCLES ? USUAL : new Tail(cycles);
         }
 
-        double realWeight(int node, int m) {
+        double realAt(int node, int m) {
             return real[m][node];
         }
 
-        double imaginaryWeight(int node, int m) {
+        double imaginaryAt(int node, int m) {
             return m == 12 ? 0 : imaginary[m][node];
         }
 

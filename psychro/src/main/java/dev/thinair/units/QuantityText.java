@@ -208,7 +208,11 @@ public final class QuantityText {
             return first;
         }
         Unit<?> other = written.otherSystem();
-        return first + " (" + written(converted(quantity, other), other, digits) + ")";
+        double number = converted(quantity, other);
+        if (Math.abs(number) < ZERO_POINT_ROUNDING && other.isCompatible(Units.KELVIN)) {
+            number = 0;
+        }
+        return first + " (" + written(number, other, digits) + ")";
     }
 
     /**
@@ -258,6 +262,11 @@ public final class QuantityText {
         boolean tight = symbol.isEmpty() || symbol.equals("\u00b0");
         return tight ? text + symbol : text + " " + symbol;
     }
+
+    /**
+     * What rounding can leave of a zero point (273.15, 459.67) when a temperature changes scale.
+     */
+    private static final double ZERO_POINT_ROUNDING = 1e-11;
 
     private static double converted(Quantity<?> quantity, Unit<?> unit) {
         return Crossing.convert(quantity, unit);

@@ -301,6 +301,7 @@ class QuantityTextTest {
         assertThat(QuantityText.formatBoth(Units.feet(7200), 4)).isEqualTo("7200 ft (2195 m)");
         assertThat(QuantityText.formatBoth(Units.metres(2195), 4)).isEqualTo("2195 m (7201 ft)");
         assertThat(QuantityText.formatBoth(Units.fahrenheit(95), 3)).isEqualTo("95 °F (35 °C)");
+        assertThat(QuantityText.formatBoth(Units.fahrenheit(32), 3)).isEqualTo("32 °F (0 °C)");
         assertThat(QuantityText.formatBoth(Units.fahrenheitDifference(18), 3))
                 .isEqualTo("18 Δ°F (10 K)");
         assertThat(QuantityText.formatBoth(Units.tonsOfRefrigeration(3), 3))

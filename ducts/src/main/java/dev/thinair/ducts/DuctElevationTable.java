@@ -88,7 +88,7 @@ public final class DuctElevationTable {
 
     /**
      * The trade's usual question: a galvanised six-inch duct that carries 110 cubic feet per minute
-     * at sea level.
+     * at sea level (common practice, no source).
      *
      * @param elevations geopotential elevations, each in [-500, 6000 m]
      * @return the table

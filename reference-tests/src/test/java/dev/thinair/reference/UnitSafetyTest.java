@@ -117,6 +117,9 @@ class UnitSafetyTest {
             throws IOException, URISyntaxException {
         assertThat(errors(statement))
                 .hasSize(1)
-                .allSatisfy(message -> assertThat(message).containsAnyOf("incompatible types", "no suitable method"));
+                .allSatisfy(
+                        message ->
+                                assertThat(message)
+                                        .containsAnyOf("incompatible types", "no suitable method"));
     }
 }

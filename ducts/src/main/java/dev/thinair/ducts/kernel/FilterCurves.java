@@ -16,9 +16,9 @@ import dev.thinair.units.Range;
  * </table>
  *
  * <p>Viscous share of that drop: half at 1 in., 0.7 at 4 in., whose deep pleats slow the air in the
- * medium. All of this is common practice from memory, without a published source, and makes
- * of one class differ widely (one two-inch MERV 13 filter was measured at 0.0274 in. at 144 ft/min,
- * less than half of what lies between the rows above), so a measured drop always comes first.
+ * medium. All of this is common practice from memory, without a published source, and makes of one
+ * class differ widely (one two-inch MERV 13 filter was measured at 0.0274 in. at 144 ft/min, less
+ * than half of what lies between the rows above), so a measured drop always comes first.
  */
 public final class FilterCurves {
 

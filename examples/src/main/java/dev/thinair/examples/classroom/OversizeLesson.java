@@ -157,7 +157,7 @@ final class OversizeLesson {
                                 "electricity",
                                 "lost to starting"),
                         rows)
-                .section("The work: starts an hour of the larger unit under the mean load")
+                .section("The work: starts an hour of the larger unit at half the design load")
                 .working(
                         CycleEstimate.of(
                                         CoolingUnit.typical(

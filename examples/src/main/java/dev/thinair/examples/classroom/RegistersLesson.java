@@ -90,16 +90,15 @@ final class RegistersLesson {
                                                             flow.run("run 10").actual(), "airflow")
                                                     / CFM,
                                             0)
-                                    + " cfm",
-                            Numbers.text(Si.watts(flow.blowerPower(), "power"), 0) + " W"));
+                                    + " cfm"));
             last = flow;
         }
         return new Lesson.Writer(NAME)
                 .section("What to look at")
                 .text(
                         "Shutting registers does not make the blower push their air elsewhere for nothing. The"
-                                + " way gets narrower, the pressure climbs, the blower moves less and draws"
-                                + " more. Most of what the shut rooms lose goes to the open ones, faster and"
+                                + " way gets narrower, the pressure climbs, the blower moves less. Most"
+                                + " of what the shut rooms lose goes to the open ones, faster and"
                                 + " louder; the rest is lost to everybody, and the coil sees the sum: less"
                                 + " air, colder coil. With ducts less ample than these ten runs the loss is"
                                 + " larger. A shut register still leaks.")
@@ -115,8 +114,7 @@ final class RegistersLesson {
                                 "total airflow",
                                 "change",
                                 "external static",
-                                "run 10, open",
-                                "blower power"),
+                                "run 10, open"),
                         rows)
                 .caution(
                         "Too little air over a cooling coil ices it; too little over a furnace's heat"

@@ -4,6 +4,7 @@ import static dev.thinair.units.Units.metres;
 
 import dev.thinair.altitude.DensityRatio;
 import dev.thinair.altitude.Derating;
+import dev.thinair.ducts.DuctElevationTable;
 import dev.thinair.examples.study.LinePicture;
 import dev.thinair.units.Si;
 import java.util.ArrayList;
@@ -60,10 +61,12 @@ final class SixInchLesson {
                 new Lesson.Writer(NAME)
                         .section("What to look at")
                         .text(
-                                "Ask how much less a six-inch duct carries at 2200 m and three honest people"
-                                        + " give three answers, since each holds something else fixed. Say first what"
-                                        + " is held, then give volume, mass and heat. The bases do not depend on the"
-                                        + " diameter; six inches is only the duct everybody has in mind.")
+                                "Ask how much less a six-inch duct carries at 2200 m and honest people give different"
+                                        + " answers, since each holds something else fixed. Say first what is held, then"
+                                        + " give volume, mass and heat. These are the textbook limits: losses that go with"
+                                        + " density and the square of velocity, whatever the diameter. Real friction at house"
+                                        + " flows also depends on Reynolds number, which costs a little more; the last table"
+                                        + " has the six-inch duct itself.")
                         .points(
                                 "Same pressure drop: the blower is set to push as hard as at sea level. Volume"
                                         + " rises, mass and heat fall with the root of density.",
@@ -79,6 +82,23 @@ final class SixInchLesson {
                                 "Share of the sea-level value, standard atmosphere",
                                 List.of("elevation and basis", "volume", "mass", "heat"),
                                 rows);
+        DuctElevationTable six =
+                DuctElevationTable.ofSixInchDuct(List.of(metres(1500), metres(2200), metres(2500)));
+        List<List<String>> real = new ArrayList<>();
+        for (DuctElevationTable.Row row : six.rows()) {
+            real.add(
+                    List.of(
+                            Numbers.text(Si.metres(row.elevation(), "elevation"), 0)
+                                    + " m, "
+                                    + row.basis().words(),
+                            percent(row.volumeRatio()),
+                            percent(row.massRatio()),
+                            percent(row.massRatio())));
+        }
+        lesson.table(
+                "The same with real friction: a galvanized six-inch duct, 110 cfm at sea level",
+                List.of("elevation and basis", "volume", "mass", "heat"),
+                real);
         for (Basis basis : BASES) {
             lesson.section("The work at 2200 m: " + basis.name());
             lesson.working(basis.of().apply(ratio(2200)).working());

@@ -63,7 +63,8 @@ class LargeStudyTest {
 
     @Test
     void arguments_that_cannot_be_are_refused_in_a_line() {
-        assertThat(run(2, "parts=0")).contains("parts is \"0\", but must be a number from 1 to 100");
+        assertThat(run(2, "parts=0"))
+                .contains("parts is \"0\", but must be a number from 1 to 100");
         assertThat(run(2, "threads=many")).contains("threads is \"many\"");
         assertThat(run(2, "everything")).contains("none of to=folder");
         assertThatThrownBy(() -> HousesByElevation.part(100))

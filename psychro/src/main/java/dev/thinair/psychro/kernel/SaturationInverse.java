@@ -65,7 +65,7 @@ final class SaturationInverse {
     private static double fill(double[] table, int row, double near, boolean liquid) {
         double middle = ORIGIN + (row + 0.5) * WIDTH;
         double t = near;
-        // Newton's steps from 2 K away: the third is already at rounding error.
+        // Newton's steps from at most some kelvins away: the last ones change nothing.
         for (int step = 0; step < 5; step++) {
             double inverse = 1 / t;
             t -=

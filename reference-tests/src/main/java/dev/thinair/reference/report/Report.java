@@ -139,8 +139,9 @@ final class Report {
         form.section("How much of the tolerances is used");
         form.paragraph(
                 "Share of the cases inside whose deviation is at most this fraction of the"
-                        + " tolerance. Tolerances are the source's own rounding, so that values read"
-                        + " from printed tables spread over the whole range, and values computed"
+                        + " tolerance. Most tolerances are the source's own rounding; some also allow"
+                        + " for what the source's method differs from the exact one, as their rows"
+                        + " say. Values read from printed tables spread over the whole range, and values computed"
                         + " elsewhere to many digits lie far to the left.");
         form.table(
                 "Share of cases by deviation over tolerance",

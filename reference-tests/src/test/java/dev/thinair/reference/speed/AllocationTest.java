@@ -63,9 +63,7 @@ class AllocationTest {
                 free("conductivity", x -> Transport.conductivity(300, 0.1 * x, P)),
                 free("standard pressure", x -> StandardAtmosphere.pressure(4000 * x)),
                 free("pressure altitude", x -> StandardAtmosphere.altitude(60_000 + 4e4 * x)),
-                free(
-                        "density ratio",
-                        x -> AirDensity.ratioAtConstantTemperature(60_000 + 4e4 * x)),
+                free("density ratio", x -> AirDensity.ratioAtConstantTemperature(60_000 + 4e4 * x)),
                 free("airflow", x -> AirFactors.airflow(1000 * x, 1000, 10)),
                 free("fan pressure", x -> FanLaws.pressureAtDensity(100 * x, 0.8)),
                 free(

@@ -44,10 +44,33 @@ class OpenDoorwayTest {
     }
 
     @Test
+    void conductance_carries_the_heat_of_the_air_that_moves() {
+        double flow = OpenDoorway.volumeFlow(0.8, 2, 1.5, 295);
+        assertThat(OpenDoorway.conductance(0.8, 2, 1.5, 295, 0.95))
+                .isCloseTo(0.95 * 1006 * flow, within(1e-9));
+        // twice as wide, twice the air; four times as warm, twice the air
+        assertThat(OpenDoorway.volumeFlow(1.6, 2, 1.5, 295)).isCloseTo(2 * flow, within(1e-12));
+        assertThat(OpenDoorway.volumeFlow(0.8, 2, 6, 295)).isCloseTo(2 * flow, within(1e-12));
+        // twice as high, the root of eight times the air
+        assertThat(OpenDoorway.volumeFlow(0.8, 4, 1.5, 295))
+                .isCloseTo(Math.pow(2, 1.5) * flow, within(1e-12));
+    }
+
+    @Test
     void bad_doorways_are_refused_by_name() {
         assertThatThrownBy(() -> OpenDoorway.volumeFlow(0, 2, 1, 295))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("doorway width is 0.0 m");
+        assertThatThrownBy(() -> OpenDoorway.volumeFlow(11, 2, 1, 295))
+                .hasMessageContaining("doorway width is 11.0 m");
+        assertThatThrownBy(() -> OpenDoorway.volumeFlow(0.8, 0, 1, 295))
+                .hasMessageContaining("doorway height is 0.0 m");
+        assertThatThrownBy(() -> OpenDoorway.volumeFlow(0.8, 6, 1, 295))
+                .hasMessageContaining("doorway height is 6.0 m");
+        assertThatThrownBy(() -> OpenDoorway.volumeFlow(0.8, 2, -1, 295))
+                .hasMessageContaining("temperature difference of the rooms is -1.0 K");
+        assertThatThrownBy(() -> OpenDoorway.volumeFlow(0.8, 2, 1, 249))
+                .hasMessageContaining("mean temperature of the rooms is 249.0 K");
         assertThatThrownBy(() -> OpenDoorway.volumeFlow(0.8, Double.NaN, 1, 295))
                 .hasMessageContaining("doorway height is NaN m");
         assertThatThrownBy(() -> OpenDoorway.volumeFlow(0.8, 2, 31, 295))

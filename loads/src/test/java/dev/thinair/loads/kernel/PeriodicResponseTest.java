@@ -99,5 +99,68 @@ class PeriodicResponseTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PeriodicResponse.convolve(new double[23], new double[24]))
                 .withMessageContaining("23 factors");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PeriodicResponse.convolve(new double[24], new double[25]))
+                .withMessageContaining("25 values");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PeriodicResponse.responseFactors(new double[2], new double[2]))
+                .withMessageContaining("resistance");
+    }
+
+    @Test
+    void convolution_delays_by_the_factor_s_hour() {
+        double[] x = new java.util.Random(4).doubles(24).toArray();
+        for (int k : new int[] {0, 1, 23}) {
+            double[] f = new double[24];
+            f[k] = 2;
+            f[5] += 0.5;
+            double[] y = PeriodicResponse.convolve(f, x);
+            for (int h = 0; h < 24; h++) {
+                assertThat(y[h])
+                        .isCloseTo(
+                                2 * x[(h - k + 24) % 24] + 0.5 * x[(h + 19) % 24], within(1e-12));
+            }
+        }
+    }
+
+    /** The series of the class's formula, summed harmonic by harmonic without any folding. */
+    private static double[] plainSeries(double[] r, double[] c, int harmonics) {
+        double[] matrix = new double[Transmission.matrixLength()];
+        double[] y = new double[8];
+        double[] f = new double[24];
+        Arrays.fill(f, Transmission.transmittance(r) / 24);
+        for (int n = 1; n <= harmonics; n++) {
+            Transmission.admittances(r, c, r.length, n * 2 * Math.PI / 86_400, matrix, y);
+            double x = Math.PI * n / 24;
+            double w = n % 24 == 0 ? 0 : Math.pow(Math.sin(x) / x, 2);
+            for (int k = 0; k < 24; k++) {
+                double angle = 2 * Math.PI * (n % 24) * k / 24;
+                f[k] += 2 * w / 24 * (y[2] * Math.cos(angle) - y[3] * Math.sin(angle));
+            }
+        }
+        return f;
+    }
+
+    @Test
+    void factors_are_the_plain_series() {
+        double[] f = PeriodicResponse.responseFactors(WALL11_R, WALL11_C);
+        double[] plain = plainSeries(WALL11_R, WALL11_C, 24 * 60);
+        for (int k = 0; k < 24; k++) {
+            assertThat(f[k]).isCloseTo(plain[k], within(1e-10));
+        }
+    }
+
+    @Test
+    void a_pane_answers_within_the_hour() {
+        // a pane between films, time constant some 2 min: the series falls slowly, to its last term
+        double[] r = {0.12, 0.003, 0.04};
+        double[] c = {0, 0.003 * 2500 * 840, 0};
+        double u = Transmission.transmittance(r);
+        double[] f = PeriodicResponse.responseFactors(r, c);
+        double[] plain = plainSeries(r, c, 24 * 4000);
+        for (int k = 0; k < 24; k++) {
+            assertThat(f[k]).isCloseTo(plain[k], within(1e-7 * u));
+        }
+        assertThat(f[0] + f[1]).isCloseTo(u, within(1e-6 * u));
     }
 }

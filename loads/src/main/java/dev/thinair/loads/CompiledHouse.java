@@ -527,8 +527,19 @@ public final class CompiledHouse {
         try {
             return FloatingAir.on(walls, model);
         } catch (IllegalArgumentException e) {
+            List<String> names = new ArrayList<>();
+            for (Room room : house.rooms()) {
+                names.add(room.name());
+            }
             throw new IllegalArgumentException(
-                    "house \"" + house.name() + "\": " + e.getMessage(), e);
+                    "house \""
+                            + house.name()
+                            + "\": "
+                            + e.getMessage()
+                            + " (zones from 0: "
+                            + String.join(", ", names)
+                            + ")",
+                    e);
         }
     }
 
@@ -959,9 +970,14 @@ public final class CompiledHouse {
     }
 
     /**
-     * The same house at another site. Nothing of the walls is computed again: a site changes the
-     * density of the air, on which depend the heat that outdoor air carries through unconditioned
-     * spaces and the heat their air stores.
+     * The same house at another site. A site changes the density of the air, on which depend the
+     * heat that outdoor air carries through unconditioned spaces and the heat their air stores. The
+     * response of the walls does not depend on it and is kept, so for cooling loads at constant
+     * setpoints nothing of the walls is computed again.
+     *
+     * <p>What is solved on first use, and so once more for every site: the whole response that
+     * setpoints changing by the hour and {@link TimeSeriesLoad} ask for, the steady response in
+     * winter, and the wall-by-wall responses behind {@link DesignLoad#lines}.
      *
      * @param other where it stands
      * @return the house compiled for that site

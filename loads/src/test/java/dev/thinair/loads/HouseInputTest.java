@@ -281,7 +281,7 @@ class HouseInputTest {
                                                                         .adiabatic()))
                                         .build()
                                         .compile(SITE),
-                        "cut off"),
+                        "free zone 1 is cut off"),
                 bad(
                         () ->
                                 House.named("h")

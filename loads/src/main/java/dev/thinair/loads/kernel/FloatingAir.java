@@ -55,9 +55,7 @@ public final class FloatingAir {
                     frequency[at] = k < 0 ? m : 13 + k;
                     real[at] = k < 0 ? HouseResponse.realWeight(m, 0) : tail.realAt(k, m);
                     imaginary[at] =
-                            k < 0
-                                    ? HouseResponse.imaginaryWeight(m, 0)
-                                    : tail.imaginaryAt(k, m);
+                            k < 0 ? HouseResponse.imaginaryWeight(m, 0) : tail.imaginaryAt(k, m);
                     at++;
                 }
             }
@@ -217,8 +215,7 @@ public final class FloatingAir {
             double size = pr * pr + pi * pi;
             // what rounding leaves of conductances that cancel is no link
             if (!(size > 1e-22 * Math.max(1, before * before))) {
-                throw new IllegalArgumentException(
-                        "a free zone is cut off: nothing links it to a temperature that is known");
+                throw HouseResponse.cutOff(zone[k]);
             }
             double ir = pr / size;
             double ii = -pi / size;
@@ -283,8 +280,13 @@ public final class FloatingAir {
      * @param at index of its first number
      * @param steady whether X(0) alone counts
      * @param heat is added to
+     * @throws IllegalArgumentException if the drives are of another response than this balance
      */
     public void add(Drives drives, double[] spectrum, int at, boolean steady, double[] heat) {
+        if (drives.walls != walls) {
+            throw new IllegalArgumentException(
+                    "the drives are of another response of the walls than the free zones' balance");
+        }
         int end = steady ? 1 : pairs.count;
         for (int p = 0; p < end; p++) {
             double xr = spectrum[at + 2 * pairs.harmonic[p]];
@@ -305,13 +307,24 @@ public final class FloatingAir {
     /**
      * Adds heat given to a free zone's air.
      *
-     * @param freeZone which of the free zones
+     * @param freeZone which of the free zones, as {@link #freeIndex} says
      * @param times factor
      * @param spectrum of the heat, re and im of X(0) to X(12)
      * @param at index of its first number
      * @param heat is added to
+     * @throws IllegalArgumentException if there is no such free zone, as for a held zone's index of
+     *     -1
      */
     public void addHeat(int freeZone, double times, double[] spectrum, int at, double[] heat) {
+        if (freeZone < 0 || freeZone >= free) {
+            throw new IllegalArgumentException(
+                    "free zone is "
+                            + freeZone
+                            + (freeZone == -1 ? " (a zone whose air is held)" : "")
+                            + ", but there are "
+                            + free
+                            + ", counted from 0");
+        }
         for (int p = 0; p < pairs.count; p++) {
             int to = 4 * (p * free + freeZone);
             heat[to] += times * spectrum[at + 2 * pairs.harmonic[p]];

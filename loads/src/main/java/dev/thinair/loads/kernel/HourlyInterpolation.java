@@ -11,7 +11,8 @@ package dev.thinair.loads.kernel;
  *
  * <p>with sinc x = sin(pi x)/(pi x). Twelve plain harmonics instead would ring at sunset and at
  * switched gains. The weights of one <var>m</var> sum to one, because the samples lie on the line;
- * so the part of the sum that is cut off is replaced by its weight times the last value computed.
+ * so the weight of what lies beyond the terms computed is known. {@link HouseResponse} interpolates
+ * the transfers there; {@link PeriodicResponse} goes on until what is left cannot be seen.
  *
  * <p>Source: standard sampling theory; the use for heat conduction follows D. G. Stephenson and G.
  * P. Mitalas, Calculation of heat conduction transfer functions for multi-layer slabs, ASHRAE

@@ -4,15 +4,17 @@ import dev.thinair.units.Range;
 import java.util.Arrays;
 
 /**
- * What a house answers to every drive, day-periodic and exact: the heat that must be taken from
- * each held zone to keep its air temperature, and the air temperature of each free zone.
+ * What a house answers to every day-periodic drive: the heat that must be taken from each held zone
+ * to keep its air temperature, and the air temperature of each free zone.
  *
  * <p>For each harmonic of the day the wall faces are eliminated by their admittances ({@link
  * Transmission}), which leaves a complex symmetric system of radiant and free air nodes; its
- * solution gives the transfer from every drive to every zone. Harmonics beyond the twelfth are
- * folded back ({@link HourlyInterpolation}), so that 24 hourly values joined by straight lines are
- * answered exactly at the hour marks. Nothing is iterated and no table is used; being linear, the
- * answers to single drives add up to the answer to all.
+ * solution gives the transfer from every drive to every zone, exact at each harmonic computed.
+ * Harmonics beyond the twelfth are folded back ({@link HourlyInterpolation}), so that 24 hourly
+ * values joined by straight lines are answered at the hour marks; most of those harmonics are
+ * interpolated, which is the only approximation and is measured at {@link #DEFAULT_CYCLES}. Nothing
+ * is iterated and no table is used; being linear, the answers to single drives add up to the answer
+ * to all.
  *
  * <p>Method: F. Alamdari, M. G. Davies and others' admittance procedure carried to all harmonics;
  * the room network with one radiant node is the star of M. G. Davies, Building Heat Transfer, 2004,
@@ -25,7 +27,7 @@ import java.util.Arrays;
  * ({@link HouseModel.Builder#drive}) are answered together: the answer under any of them is that of
  * all.
  *
- * <p>Cost: at each of 17 frequencies the layers and wall types once, then a few multiplications per
+ * <p>Cost: at each of 21 frequencies the layers and wall types once, then a few multiplications per
  * wall, and one small system with as many unknowns as zones. Walls of the same type, place and
  * drive are merged, so the cost per wall is small; with zones it grows faster than linearly, as
  * every zone answers every drive. Immutable.
@@ -37,8 +39,16 @@ public final class HouseResponse {
     public static final int PLAIN = -1;
 
     /**
-     * Folded cycles that {@link #solve(HouseModel)} uses beside the {@link Tail}; what is left out
-     * is below 1e-4 of a load's swing.
+     * Folded cycles that {@link #solve(HouseModel)} uses: no harmonic beyond the twelfth is
+     * computed as such, all are interpolated from eight frequencies.
+     *
+     * <p>Accuracy, measured against 60 cycles (1452 harmonics one by one) as the largest error of
+     * an hour over the swing of the day, for a light room (gypsum board, framed walls) and a heavy
+     * one (150 mm concrete), each with a window, under a free attic whose air has a time constant
+     * of 20 s to hours or none: on a design day 1e-5 for a room's load and 5e-5 for the attic's
+     * temperature; with a drive that is switched on and off within an hour 2e-4 for both, except
+     * for heat switched into attic air that turns over within some 100 s, where the temperature
+     * errs by up to 7e-4 of its swing. Tests hold these bounds.
      */
     public static final int DEFAULT_CYCLES = 0;
 
@@ -208,7 +218,7 @@ public final class HouseResponse {
      * all aliases are gathered at those points beforehand.
      */
     static final class Tail {
-        static final int NODES = 4;
+        static final int NODES = 8; // even, as they are gathered in pairs
         private static final int EXPLICIT = 400;
         private static final Tail USUAL = new Tail(DEFAULT_CYCLES);
         private final double[] s = new double[NODES];
@@ -280,16 +290,14 @@ public final class HouseResponse {
         }
 
         private static void gather(double[] w, double[][] h, double[] sum) {
-            double w0 = w[0];
-            double w1 = w[1];
-            double w2 = w[2];
-            double w3 = w[3];
-            double[] h0 = h[0];
-            double[] h1 = h[1];
-            double[] h2 = h[2];
-            double[] h3 = h[3];
-            for (int i = 0; i < sum.length; i++) {
-                sum[i] += w0 * h0[i] + w1 * h1[i] + w2 * h2[i] + w3 * h3[i];
+            for (int k = 0; k < NODES; k += 2) {
+                double w0 = w[k];
+                double w1 = w[k + 1];
+                double[] h0 = h[k];
+                double[] h1 = h[k + 1];
+                for (int i = 0; i < sum.length; i++) {
+                    sum[i] += w0 * h0[i] + w1 * h1[i];
+                }
             }
         }
     }
@@ -390,6 +398,15 @@ public final class HouseResponse {
             holdRe[frequency] = hr;
             holdIm[frequency] = hi;
         }
+    }
+
+    /** Refusal of a free zone without any link; with several that touch, the last is named. */
+    static IllegalArgumentException cutOff(int zone) {
+        return new IllegalArgumentException(
+                "free zone "
+                        + zone
+                        + " is cut off: nothing links it, nor the free zones it touches, to a"
+                        + " temperature that is known");
     }
 
     /** Zones whose transfers before folding were kept. */
@@ -889,6 +906,7 @@ public final class HouseResponse {
         private final int nodes; // radiant nodes 0..Z-1, air nodes Z..2Z-1
         private final int unknowns;
         private final int[] unknownOf; // node -> unknown, -1 for a held air node
+        private final int[] nodeOf; // unknown -> node
         private final double[] gr;
         private final double[] gi;
         private final double[] fr; // factor of the unknown part, row major lower
@@ -923,9 +941,14 @@ public final class HouseResponse {
             zones = model.zones;
             nodes = 2 * zones;
             unknownOf = new int[nodes];
+            nodeOf = new int[nodes];
             int u = 0;
             for (int i = 0; i < nodes; i++) {
-                unknownOf[i] = i < zones || !model.held[i - zones] ? u++ : -1;
+                boolean unknown = i < zones || !model.held[i - zones];
+                unknownOf[i] = unknown ? u : -1;
+                if (unknown) {
+                    nodeOf[u++] = i;
+                }
             }
             unknowns = u;
             gr = new double[nodes * nodes];
@@ -1138,9 +1161,10 @@ public final class HouseResponse {
                 double djr = fr[j * u + j];
                 double dji = fi[j * u + j];
                 double size = djr * djr + dji * dji;
-                if (!(size > 1e-24)) {
-                    throw new IllegalArgumentException(
-                            "a free zone is cut off: nothing links it to a temperature that is known");
+                double before = gr[nodeOf[j] * (nodes + 1)];
+                // what rounding leaves of conductances that cancel is no link
+                if (!(size > 1e-22 * before * before)) {
+                    throw cutOff(nodeOf[j] % zones);
                 }
                 double invr = djr / size;
                 double invi = -dji / size;

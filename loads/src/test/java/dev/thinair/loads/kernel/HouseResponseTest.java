@@ -272,7 +272,7 @@ class HouseResponseTest {
                 }
                 double size = Arrays.stream(expected).map(Math::abs).max().orElseThrow();
                 for (int i = 0; i < expected.length; i++) {
-                    // the tail's polynomial meets another function, so folding differs a little
+                    // folded as a product at the same frequencies: rounding alone may differ
                     assertThat(got[i]).isCloseTo(expected[i], within(1e-9 * size));
                 }
             }
@@ -445,7 +445,61 @@ class HouseResponseTest {
         HouseModel model = b.build();
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> HouseResponse.solve(model))
-                .withMessageContaining("cut off");
+                .withMessageContaining("free zone 1 is cut off");
+        HouseResponse walls = FloatingAir.walls(model);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> FloatingAir.on(walls, model))
+                .withMessageContaining("free zone 1 is cut off");
+    }
+
+    @Test
+    void spaces_that_are_cut_off_together_are_refused() {
+        HouseModel.Builder b = new HouseModel.Builder();
+        b.zone(false, 1, 0);
+        b.zone(true, 1, 0);
+        b.zone(false, 1, 0);
+        b.wall(1, HouseModel.BOUNDARY, 1, GYPSUM_R, GYPSUM_C, 3, 5, 0, 0, false);
+        b.wall(0, 2, 700, GYPSUM_R, GYPSUM_C, 3, 5, 3, 5, false);
+        b.wall(0, HouseModel.ADIABATIC, 30, CONCRETE_R, CONCRETE_C, 3, 5, 0, 0, false);
+        HouseModel model = b.build();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> HouseResponse.solve(model))
+                .withMessageContaining("free zone 2 is cut off")
+                .withMessageContaining("nor the free zones it touches");
+        HouseResponse walls = FloatingAir.walls(model);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> FloatingAir.on(walls, model))
+                .withMessageContaining("free zone 2 is cut off");
+        // a thread of outdoor air is link enough
+        HouseModel thread = model.withAirConductance(new double[] {1e-3, 0, 0});
+        HouseResponse solved = HouseResponse.solve(thread);
+        assertThat(solved.steady(solved.airDrive(2), 0)).isCloseTo(1000, within(1e-3));
+    }
+
+    @Test
+    void free_air_takes_drives_of_its_own_walls_and_heat_of_free_zones_only() {
+        HouseModel model = twoFreeZones(40, 15, 9e4);
+        HouseResponse walls = FloatingAir.walls(model);
+        FloatingAir floating = FloatingAir.on(walls, model);
+        double[] heat = floating.heat();
+        double[] x = new double[26];
+        FloatingAir.Drives steady = new FloatingAir.Drives(FloatingAir.steadyWalls(model));
+        FloatingAir.Drives again = new FloatingAir.Drives(FloatingAir.walls(model));
+        for (FloatingAir.Drives foreign : java.util.List.of(steady, again)) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> floating.add(foreign, x, 0, true, heat))
+                    .withMessageContaining("drives are of another response");
+        }
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> floating.addHeat(floating.freeIndex(0), 1, x, 0, heat))
+                .withMessageContaining(
+                        "free zone is -1 (a zone whose air is held), but there are 2");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> floating.addHeat(2, 1, x, 0, heat))
+                .withMessageContaining("free zone is 2, but there are 2");
+        Arrays.fill(x, 1);
+        floating.addHeat(1, 1, x, 0, heat);
+        assertThat(heat).contains(1);
     }
 
     @Test

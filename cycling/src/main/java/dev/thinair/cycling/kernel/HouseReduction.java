@@ -21,7 +21,10 @@ import java.util.List;
  * e<sup>T</sup>x - e<sup>T</sup>x'</code> is the square of the energy norm of their difference, by
  * which, times the energy norm of its own answer, the error at the watched node is bounded for heat
  * into any node (Cauchy-Schwarz). Where that is more than the square of the tolerance times <code>
- * e<sup>T</sup>x</code> the answer joins the subspace and both halves are looked at in turn.
+ * e<sup>T</sup>x</code> the answer joins the subspace and both halves are looked at in turn; a
+ * stretch that does not come to rest in {@value #DEEPEST} halvings is refused. What is looked at
+ * are real <var>s</var>, that is heat that grows without swinging, at finitely many points: a check
+ * of the range and not a proof for every <var>s</var> in it or for swinging heat.
  *
  * <p>Method: A. Ruhe, "Rational Krylov sequence methods for eigenvalue computation", Linear Algebra
  * and its Applications 58 (1984) 391-405; C. A. Beattie and S. Gugercin, "Model reduction by
@@ -47,6 +50,8 @@ final class HouseReduction {
     private final int[][] near;
     private final double[][] factor;
     private final double[] pivot;
+    private int worst; // watched node last found to lack something
+    private double lack; // of its answer, as a share
 
     HouseReduction(double[] capacity, double[][] conductance, int[] watched, double tolerance) {
         n = capacity.length;
@@ -121,16 +126,39 @@ final class HouseReduction {
 
     private void between(double low, double high, int depth) {
         double middle = Math.sqrt(low * high);
-        if (refine(middle) && depth < DEEPEST) {
-            between(low, middle, depth + 1);
-            between(middle, high, depth + 1);
+        if (!refine(middle)) {
+            return;
         }
+        if (depth == DEEPEST) {
+            throw new ArithmeticException(
+                    "reduced house does not reach its tolerance "
+                            + tolerance
+                            + " in "
+                            + DEEPEST
+                            + " halvings: at "
+                            + middle
+                            + " 1/s watched node "
+                            + worst
+                            + " of "
+                            + n
+                            + " nodes lacks "
+                            + lack
+                            + " of its answer in "
+                            + basis.size()
+                            + " modes, allowed "
+                            + tolerance * tolerance);
+        }
+        between(low, middle, depth + 1);
+        between(middle, high, depth + 1);
     }
 
     /**
      * Adds the answers that the subspace does not hold well enough; says whether there were any.
      */
     private boolean refine(double s) {
+        if (basis.size() == n) {
+            return false; // nothing is left out
+        }
         double[][] answer = answers(s);
         int m = basis.size();
         double[][] reduced = projected();
@@ -145,8 +173,11 @@ final class HouseReduction {
         List<double[]> missing = new ArrayList<>();
         for (int w = 0; w < watched.length; w++) {
             double exact = answer[w][watched[w]];
-            if (exact - held[w] > tolerance * tolerance * exact) {
+            // So that what is not a number counts as missing.
+            if (!(exact - held[w] <= tolerance * tolerance * exact)) {
                 missing.add(answer[w]);
+                worst = watched[w];
+                lack = (exact - held[w]) / exact;
             }
         }
         add(missing.toArray(new double[0][]));

@@ -73,8 +73,9 @@ public final class ModalHouse {
      * exact; of what any heat into any node does to a watched node on any time scale at most the
      * tolerance is lost, measured against the effect of as much heat stored, spread at worst. The
      * temperatures of other nodes are only as good as it takes for that. The time scales go from
-     * three times the house's own down to the fastest watched node's; in between the tolerance is
-     * held at a grid that is refined until it is met.
+     * three times the house's own down to the fastest watched node's. Checked are heats that grow
+     * without swinging, on a grid of scales in that range that is refined until the tolerance is
+     * met half-way between its points; that is a check and not a proof for all heats.
      *
      * <p>With a tolerance of 1e-4 the rooms' air follows the whole model to some millikelvins, by
      * about six modes a room. The cost grows with the number of nodes and the square of the number
@@ -83,11 +84,13 @@ public final class ModalHouse {
      * @param capacity heat capacity of each node, J/K, above 0
      * @param conductance symmetric positive definite matrix of conductances, W/K
      * @param watched the nodes that are looked at or heated or cooled by a unit, at least one
-     * @param tolerance relative, in [1e-7, 0.1]
+     * @param tolerance relative, in [1e-6, 0.1]; its square is what the check must tell from
+     *     rounding
      * @return the house in the modes of the reduced model
      * @throws IllegalArgumentException as {@link #of(double[], double[][])}; or if a watched node
      *     is not in the house, none is watched, or the tolerance is out of range
-     * @throws ArithmeticException if the eigenvalue iteration fails
+     * @throws ArithmeticException if the eigenvalue iteration fails or the grid is not fine enough
+     *     after six refinements; the message says where and what is lacking
      */
     public static ModalHouse reduced(
             double[] capacity, double[][] conductance, int[] watched, double tolerance) {
@@ -99,7 +102,7 @@ public final class ModalHouse {
                 Range.require("watched node", w, 0, capacity.length - 1, "");
             }
         }
-        Range.require("tolerance of the reduction", tolerance, 1e-7, 0.1, "");
+        Range.require("tolerance of the reduction", tolerance, 1e-6, 0.1, "");
         return of(capacity, conductance, watched.clone(), tolerance);
     }
 

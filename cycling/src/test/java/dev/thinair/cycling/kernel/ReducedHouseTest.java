@@ -118,6 +118,38 @@ class ReducedHouseTest {
     }
 
     @Test
+    void the_grid_is_refined_until_the_tolerance_is_met_for_every_tolerance_allowed() {
+        for (TestHouse house :
+                new TestHouse[] {
+                    HOUSE,
+                    new TestHouse(27, 6, 0.05),
+                    new TestHouse(9, 12, 5),
+                    new TestHouse(60, 3, 1)
+                }) {
+            int last = 0;
+            for (double tolerance : new double[] {1e-1, 1e-2, 1e-3, 1e-4, 1e-5, 1e-6}) {
+                int modes =
+                        ModalHouse.reduced(house.capacity, house.conductance, WATCHED, tolerance)
+                                .modes();
+                assertThat(modes).isGreaterThanOrEqualTo(last).isLessThanOrEqualTo(house.n);
+                last = modes;
+            }
+        }
+    }
+
+    @Test
+    void a_tolerance_that_is_not_reached_is_refused_and_not_passed_over() {
+        for (double tolerance : new double[] {1e-12, Double.NaN}) {
+            HouseReduction reduction =
+                    new HouseReduction(HOUSE.capacity, HOUSE.conductance, WATCHED, tolerance);
+            assertThatThrownBy(reduction::basis)
+                    .isInstanceOf(ArithmeticException.class)
+                    .hasMessageContaining("does not reach its tolerance " + tolerance)
+                    .hasMessageContaining("watched node");
+        }
+    }
+
+    @Test
     void a_small_house_loses_nothing() {
         TestHouse small = new TestHouse(1, 2, 1);
         ModalHouse all = small.modal();
@@ -146,7 +178,7 @@ class ReducedHouseTest {
                                         HOUSE.capacity, HOUSE.conductance, new int[] {164}, 1e-4))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("watched node");
-        for (double tolerance : new double[] {0, 0.2, Double.NaN}) {
+        for (double tolerance : new double[] {0, 1e-7, 0.2, Double.NaN}) {
             assertThatThrownBy(() -> reduced(tolerance))
                     .isInstanceOf(IllegalArgumentException.class)
                     .hasMessageContaining("tolerance of the reduction");

@@ -302,8 +302,8 @@ public final class DuctSystem {
      * Finds the operating point with standard air.
      *
      * @return flows and pressures
-     * @throws IllegalStateException if the blower would have to run outside its table; the message
-     *     says which end was passed
+     * @throws OutsideBlowerTableException if the blower would have to run outside its table; the
+     *     message says which end was passed
      */
     public Airflow solve() {
         return solve(StandardAir.DENSITY, StandardAir.VISCOSITY);
@@ -316,8 +316,8 @@ public final class DuctSystem {
      * @param viscosity dynamic viscosity of the air
      * @return flows and pressures
      * @throws IllegalArgumentException if density or viscosity is not physical
-     * @throws IllegalStateException if the blower would have to run outside its table; the message
-     *     says which end was passed
+     * @throws OutsideBlowerTableException if the blower would have to run outside its table; the
+     *     message says which end was passed
      */
     public Airflow solve(Quantity<Density> density, Quantity<DynamicViscosity> viscosity) {
         return solve(
@@ -331,8 +331,8 @@ public final class DuctSystem {
      * @param air state of the air in the ducts; its density and viscosity count
      * @return flows and pressures
      * @throws IllegalArgumentException if the air is null
-     * @throws IllegalStateException if the blower would have to run outside its table; the message
-     *     says which end was passed
+     * @throws OutsideBlowerTableException if the blower would have to run outside its table; the
+     *     message says which end was passed
      */
     public Airflow solve(MoistAir air) {
         requireGiven(air, "air");
@@ -346,8 +346,8 @@ public final class DuctSystem {
      * @param viscosity dynamic viscosity, Pa s
      * @return flows and pressures
      * @throws IllegalArgumentException if density or viscosity is not physical
-     * @throws IllegalStateException if the blower would have to run outside its table; the message
-     *     says which end was passed
+     * @throws OutsideBlowerTableException if the blower would have to run outside its table; the
+     *     message says which end was passed
      */
     public Airflow solve(double density, double viscosity) {
         Network.Workspace w = network.workspace();
@@ -440,13 +440,13 @@ public final class DuctSystem {
                         + ratio * curve.lowestPressure()
                         + " Pa at this air density";
         if (q > curve.highestFlow() + slack) {
-            throw new IllegalStateException(
+            throw new OutsideBlowerTableException(
                     "blower past the low-pressure end of its table: the ducts would take "
                             + at
                             + "; extend the table to lower external static pressure");
         }
         if (q < curve.lowestFlow() - slack) {
-            throw new IllegalStateException(
+            throw new OutsideBlowerTableException(
                     "blower past the high-pressure end of its table: the ducts would leave it "
                             + at
                             + "; the ducts are too tight, or too many registers are shut");

@@ -1,5 +1,6 @@
 package dev.thinair.cycling;
 
+import dev.thinair.cycling.kernel.NoBalanceException;
 import dev.thinair.cycling.kernel.RunRecord;
 import dev.thinair.cycling.kernel.UnitResponse;
 import dev.thinair.ducts.Airflow;
@@ -82,12 +83,16 @@ final class Assessment {
 
     Assessment(InstalledSystem system) {
         this.system = system;
+        // Only these two say something about the system; bad input and failed searches are no
+        // diagnosis and go on to the caller.
         DayRun run = null;
-        String why = null;
-        try {
-            run = system.runDay();
-        } catch (IllegalStateException | IllegalArgumentException | ArithmeticException noState) {
-            why = String.valueOf(noState.getMessage());
+        String why = system.noAirflow;
+        if (system.movesAir()) {
+            try {
+                run = system.runDay();
+            } catch (NoBalanceException noState) {
+                why = noState.getMessage();
+            }
         }
         day = run;
         stopped = why;
@@ -129,8 +134,8 @@ final class Assessment {
 
     private static DayRun attempt(InstalledSystem s) {
         try {
-            return s.runDay();
-        } catch (IllegalStateException | IllegalArgumentException | ArithmeticException noState) {
+            return s.movesAir() ? s.runDay() : null;
+        } catch (NoBalanceException noState) {
             return null;
         }
     }
@@ -139,7 +144,7 @@ final class Assessment {
     private double capacityOrNone(InstalledSystem s) {
         try {
             return capacity(s, s.unit(), s.dryAirMassFlow, new double[UnitResponse.RESULTS]);
-        } catch (IllegalArgumentException | ArithmeticException noBalance) {
+        } catch (NoBalanceException none) {
             return Double.NaN;
         }
     }
@@ -249,7 +254,7 @@ final class Assessment {
             double total;
             try {
                 total = capacity(freed, unit, flow, out);
-            } catch (ArithmeticException | IllegalArgumentException noBalance) {
+            } catch (NoBalanceException none) {
                 continue;
             }
             if (out[UnitResponse.SENSIBLE] >= LEAST_CAPACITY * loadSensible
@@ -502,7 +507,7 @@ final class Assessment {
                                                 ? "On these ducts the blower would have to work outside its table, so no"
                                                         + " airflow can be stated and nothing that follows from it."
                                                 : "Somewhere on the design day coil, compressor and condenser have no balance; a"
-                                                        + " real unit would stop on its safety controls. ")
+                                                        + " real unit would stop on its safety controls.")
                                         + " The model says: "
                                         + rounded(stopped)
                                         + ".",
@@ -539,6 +544,7 @@ final class Assessment {
             return;
         }
         boolean low = f.evaporatorActive() < 1;
+        // NaN where there is no airflow or no balance: then what is lost cannot be told.
         InstalledSystem right = Remedy.correctCharge().apply(system);
         double before = system.movesAir() ? capacityOrNone(system) : Double.NaN;
         double after = system.movesAir() ? capacityOrNone(right) : Double.NaN;
@@ -548,28 +554,34 @@ final class Assessment {
                 new Evidence(
                         low ? "part of the evaporator fed" : "part of the condenser not flooded",
                         Units.percent(100 * (low ? f.evaporatorActive() : f.condenserActive()))));
-        if (share == share) {
+        boolean told = share == share;
+        if (told) {
             evidence.add(new Evidence("capacity lost", Units.percent(100 * share)));
         }
+        boolean stops = before != before && after == after;
         add(
                 new Finding.ChargeOff(
                         new Finding.Statement(
                                 low
                                         ? "the refrigerant charge is low"
                                         : "the refrigerant charge is too high",
-                                low
-                                        ? "Part of the evaporator gets no liquid: it cools less, and what is fed runs"
-                                                + " colder. Refrigerant that is missing has leaked out somewhere."
-                                        : "Liquid backs up in the condenser: the pressure rises and the power with it.",
+                                (low
+                                                ? "Part of the evaporator gets no liquid: it cools less, and what is fed runs"
+                                                        + " colder. Refrigerant that is missing has leaked out somewhere."
+                                                : "Liquid backs up in the condenser: the pressure rises and the power with it.")
+                                        + (stops
+                                                ? " At design conditions the unit has no balance with this"
+                                                        + " charge; with the right one it has."
+                                                : ""),
                                 evidence,
                                 new Criterion(
                                         "part of the coil that should be active",
                                         Units.percent(100),
                                         Criterion.COMMON_PRACTICE),
-                                share > 0.05 ? Severity.WARNING : Severity.ADVICE,
+                                share <= 0.05 ? Severity.ADVICE : Severity.WARNING,
                                 Confidence.LOW,
                                 Optional.of(Remedy.UNIT_CAUTION)),
-                        Units.watts(share == share ? after - before : 0)));
+                        told ? Optional.of(Units.watts(after - before)) : Optional.empty()));
     }
 
     private void condenser() {
@@ -588,7 +600,7 @@ final class Assessment {
         try {
             before = capacity(system, system.unit(), system.dryAirMassFlow, dirty);
             after = capacity(washed, washed.unit(), washed.dryAirMassFlow, clean);
-        } catch (IllegalArgumentException | ArithmeticException noBalance) {
+        } catch (NoBalanceException none) {
             condenserWithoutNumbers();
             return;
         }
@@ -622,8 +634,8 @@ final class Assessment {
                                 share > 0.05 ? Severity.WARNING : Severity.ADVICE,
                                 Confidence.MEDIUM,
                                 Remedy.washCondenser().caution()),
-                        Units.btuPerHour(lost / 0.29307107),
-                        Units.watts(wasted)));
+                        Optional.of(Units.btuPerHour(lost / 0.29307107)),
+                        Optional.of(Units.watts(wasted))));
     }
 
     private void condenserWithoutNumbers() {
@@ -647,8 +659,8 @@ final class Assessment {
                                 Severity.WARNING,
                                 Confidence.MEDIUM,
                                 Remedy.washCondenser().caution()),
-                        Units.watts(0),
-                        Units.watts(0)));
+                        Optional.empty(),
+                        Optional.empty()));
     }
 
     private void airflow() {
@@ -738,16 +750,23 @@ final class Assessment {
             evidence.add(new Evidence("airflow left under the ice at worst", icing.leastAirflow()));
         }
         int h = system.designHour();
+        double wanted = system.wantedKelvin();
         double begins;
         try {
             begins =
                     system.unit()
                             .icingMassFlow(
-                                    Units.kelvins(system.wantedKelvin()),
-                                    Units.kilogramsPerKilogram(r.endHumidityRatio(h)),
+                                    Units.kelvins(wanted),
+                                    Units.kilogramsPerKilogram(
+                                            // A house that stays too warm may hold more water than
+                                            // air at the wanted setpoint can.
+                                            Math.min(
+                                                    r.endHumidityRatio(h),
+                                                    IdealMoistAir.saturationHumidityRatio(
+                                                            wanted, system.building.pressure()))),
                                     Units.kelvins(system.building.outdoorDryBulb(h)),
                                     system.pressure());
-        } catch (ArithmeticException | IllegalArgumentException noAnswer) {
+        } catch (NoBalanceException noneAtSomeAirflow) {
             begins = Double.NaN;
         }
         if (begins > 0 && begins < Double.POSITIVE_INFINITY) {
@@ -773,7 +792,8 @@ final class Assessment {
             title = "the coil gathers ice and thaws again";
             words =
                     "The coil's surface falls below freezing in some runs. On the design day each rest thaws it"
-                            + " in time; a longer run, or more moisture in the house, and it stays.";
+                            + " in time, by a mild model: a real coil ices sooner. A longer run, or more"
+                            + " moisture in the house, and the ice stays.";
         } else if (freezes) {
             title = "the coil is below freezing, in air too dry to ice it";
             words =
@@ -795,8 +815,11 @@ final class Assessment {
                                 chokes ? Severity.SERIOUS : Severity.WARNING,
                                 Confidence.MEDIUM,
                                 Optional.of(
-                                        "Switch the compressor off and let the ice thaw before anything else. Find the"
-                                                + " cause in the air first. Charge and refrigerant pressures are"
+                                        (icing != null
+                                                        ? "Where there is ice, switch the compressor off and let it thaw before anything"
+                                                                + " else. "
+                                                        : "")
+                                                + "Find the cause in the air first. Charge and refrigerant pressures are"
                                                 + " work for licensed people.")),
                         fahrenheit(r.minimumCoil()),
                         fahrenheit(r.minimumSuction())));

@@ -1,5 +1,6 @@
 package dev.thinair.cycling;
 
+import dev.thinair.cycling.kernel.NoBalanceException;
 import dev.thinair.cycling.kernel.RatingPoint;
 import dev.thinair.cycling.kernel.Refrigerant;
 import dev.thinair.cycling.kernel.UnitFit;
@@ -267,7 +268,7 @@ public final class CoolingUnit {
      * @param pressure air pressure at the site, 50 to 110 kPa
      * @return the state
      * @throws IllegalArgumentException if an argument is missing or out of range
-     * @throws ArithmeticException if the unit has no balance at these conditions
+     * @throws NoBalanceException if the unit has no balance at these conditions
      */
     public UnitState steady(
             Quantity<Temperature> enteringDryBulb,
@@ -296,7 +297,7 @@ public final class CoolingUnit {
      * @return the state
      * @throws IllegalArgumentException if an argument is missing or out of range, or the unit does
      *     not have the stage
-     * @throws ArithmeticException if the unit has no balance at these conditions
+     * @throws NoBalanceException if the unit has no balance at these conditions
      */
     public UnitState steady(
             Quantity<Temperature> enteringDryBulb,
@@ -323,7 +324,7 @@ public final class CoolingUnit {
      * @param outdoorDryBulb outdoor dry bulb, -20 to 60 &deg;C
      * @return the state
      * @throws IllegalArgumentException if an argument is missing or out of range
-     * @throws ArithmeticException if the unit has no balance at these conditions
+     * @throws NoBalanceException if the unit has no balance at these conditions
      */
     public UnitState steady(
             MoistAir entering,
@@ -342,7 +343,7 @@ public final class CoolingUnit {
      * @return the state
      * @throws IllegalArgumentException if an argument is missing or out of range, or the unit does
      *     not have the stage
-     * @throws ArithmeticException if the unit has no balance at these conditions
+     * @throws NoBalanceException if the unit has no balance at these conditions
      */
     public UnitState steady(
             MoistAir entering,
@@ -383,7 +384,7 @@ public final class CoolingUnit {
      * @return mass flow in kg/s; 0 if it never ices above 0.05 of the rated airflow, infinite if no
      *     airflow up to five times the rated one keeps the coil above freezing
      * @throws IllegalArgumentException if an argument is missing or out of range
-     * @throws ArithmeticException if the unit has no balance at these conditions
+     * @throws NoBalanceException if the unit has no balance at these conditions
      */
     public double icingMassFlow(
             Quantity<Temperature> enteringDryBulb,

@@ -160,9 +160,10 @@ public sealed interface Finding {
      * condenser flooded.
      *
      * @param statement what the finding says
-     * @param lost capacity lost at design conditions; zero if it cannot be told
+     * @param lost capacity lost at design conditions; empty if it cannot be told, because the
+     *     blower has no operating point or the unit no balance there
      */
-    record ChargeOff(Statement statement, Quantity<Power> lost) implements Finding {}
+    record ChargeOff(Statement statement, Optional<Quantity<Power>> lost) implements Finding {}
 
     /**
      * Too little air for the unit's rated capacity.
@@ -291,10 +292,12 @@ public sealed interface Finding {
      * The condenser is dirty.
      *
      * @param statement what the finding says
-     * @param lost capacity lost at design conditions
-     * @param wasted extra power at design conditions
+     * @param lost capacity lost at design conditions; empty if it cannot be told, because the
+     *     blower has no operating point or the unit no balance there
+     * @param wasted extra power at design conditions; empty where the lost capacity is
      */
-    record CondenserDirty(Statement statement, Quantity<Power> lost, Quantity<Power> wasted)
+    record CondenserDirty(
+            Statement statement, Optional<Quantity<Power>> lost, Optional<Quantity<Power>> wasted)
             implements Finding {}
 
     /**

@@ -31,6 +31,7 @@ final class IceBook {
             UnitModel model,
             double dryAirMassFlow,
             boolean fanRunsOn,
+            double frostDensity,
             Supplier<IcedAirflow> ducts) {
         this.model = model;
         this.ducts = ducts;
@@ -41,7 +42,7 @@ final class IceBook {
                 CoilFrost.fillingMass(
                         CoilFrost.finnedArea(bypassMass, CoilFrost.FIN_COEFFICIENT),
                         CoilFrost.FIN_GAP,
-                        CoilFrost.FROST_DENSITY);
+                        frostDensity);
         idleConductance =
                 CoilFrost.airConductance(CoilFrost.IDLE_SHARE * dryAirMassFlow, bypassMass);
         Arrays.fill(air, 1);
@@ -57,7 +58,7 @@ final class IceBook {
         return watts;
     }
 
-    void passed(double seconds, double[] state, double airTemperature) {
+    void passed(double seconds, double[] state, double startUpFactor, double airTemperature) {
         double before = mass;
         if (state == null) {
             if (mass > 0) {
@@ -69,12 +70,8 @@ final class IceBook {
             }
         } else if (state[UnitResponse.COIL] < CoilFrost.FREEZING) {
             double most = (1 - CoilFrost.LEAST_GAP) * filling;
-            mass =
-                    Math.max(
-                            mass,
-                            Math.min(
-                                    most,
-                                    mass + seconds * Math.max(0, state[UnitResponse.MOISTURE])));
+            double frozen = seconds * startUpFactor * state[UnitResponse.CONDENSATE];
+            mass = Math.max(mass, Math.min(most, mass + frozen));
         } else if (mass > 0) {
             double g = CoilFrost.surfaceConductance(bypassMass);
             mass = Math.max(0, mass - seconds * CoilFrost.thawRate(g, state[UnitResponse.COIL]));

@@ -2,6 +2,7 @@ package dev.thinair.cycling;
 
 import dev.thinair.ducts.Airflow;
 import dev.thinair.ducts.DuctSystem;
+import dev.thinair.ducts.OutsideBlowerTableException;
 import dev.thinair.ducts.WetCoil;
 
 /**
@@ -14,7 +15,10 @@ final class IcedAirflow {
     private static final int POINTS = 13;
     private static final double STEP = 2;
 
-    /** Exponent of a coil's drop against flow, for what lies past the blower's table. */
+    /**
+     * Exponent of a coil's drop against flow, for what lies past the blower's table. Assumption,
+     * between laminar (1) and fully turbulent (2) flow; common practice, no source.
+     */
     private static final double EXPONENT = 1.6;
 
     private final double[] share = new double[POINTS];
@@ -47,7 +51,7 @@ final class IcedAirflow {
                     made.share[i] = a.cubicMetresPerSecond() / flow;
                     made.watts[i] = a.watts();
                     continue;
-                } catch (IllegalStateException pastTheTable) {
+                } catch (OutsideBlowerTableException pastTheTable) {
                     if (i == 0) {
                         throw pastTheTable;
                     }

@@ -3,12 +3,14 @@ package dev.thinair.cycling;
 import dev.thinair.cycling.kernel.CoilFrost;
 import dev.thinair.cycling.kernel.CycleControl;
 import dev.thinair.cycling.kernel.HouseDrive;
+import dev.thinair.cycling.kernel.NoBalanceException;
 import dev.thinair.cycling.kernel.RunRecord;
 import dev.thinair.cycling.kernel.ThermostatEngine;
 import dev.thinair.cycling.kernel.UnitModel;
 import dev.thinair.cycling.kernel.UnitResponse;
 import dev.thinair.ducts.Airflow;
 import dev.thinair.ducts.DuctSystem;
+import dev.thinair.ducts.OutsideBlowerTableException;
 import dev.thinair.ducts.RunFlow;
 import dev.thinair.ducts.WetCoil;
 import dev.thinair.loads.CompiledHouse;
@@ -60,7 +62,10 @@ public final class InstalledSystem {
     private final Parts parts;
     private final double wanted;
     private final Airflow airflow; // null if the blower has no operating point on these ducts
-    private final String noAirflow;
+
+    /** Why the blower has no operating point; null if it has one. */
+    final String noAirflow;
+
     final double dryAirMassFlow;
     private final double[] sensorWeights;
     private final double[] returnWeights;
@@ -94,7 +99,7 @@ public final class InstalledSystem {
         String why = null;
         try {
             found = parts.ducts.solve(density, viscosity);
-        } catch (IllegalStateException outsideItsTable) {
+        } catch (OutsideBlowerTableException outsideItsTable) {
             why = outsideItsTable.getMessage();
         }
         airflow = found;
@@ -249,12 +254,12 @@ public final class InstalledSystem {
      * The air that the blower moves through these ducts here.
      *
      * @return flows and pressures
-     * @throws IllegalStateException if the blower would have to run outside its table; the message
-     *     says which end was passed
+     * @throws OutsideBlowerTableException if the blower would have to run outside its table; the
+     *     message says which end was passed
      */
     public Airflow airflow() {
         if (airflow == null) {
-            throw new IllegalStateException(noAirflow);
+            throw new OutsideBlowerTableException(noAirflow);
         }
         return airflow;
     }
@@ -272,7 +277,8 @@ public final class InstalledSystem {
      * Actual airflow per rated capacity.
      *
      * @return volume flow at the density in the return per rated net capacity
-     * @throws IllegalStateException if the blower has no operating point, see {@link #movesAir()}
+     * @throws OutsideBlowerTableException if the blower has no operating point, see {@link
+     *     #movesAir()}
      */
     public Quantity<FlowPerCapacity> airflowPerTon() {
         return Units.cubicMetresPerSecondPerWatt(airflow().cubicMetresPerSecond() / ratedWatts());
@@ -283,7 +289,8 @@ public final class InstalledSystem {
      * the coil feels.
      *
      * @return standard volume flow per rated net capacity
-     * @throws IllegalStateException if the blower has no operating point, see {@link #movesAir()}
+     * @throws OutsideBlowerTableException if the blower has no operating point, see {@link
+     *     #movesAir()}
      */
     public Quantity<FlowPerCapacity> standardAirflowPerTon() {
         airflow();
@@ -316,8 +323,9 @@ public final class InstalledSystem {
      * ice.
      *
      * @return the state of coil and compressor; heat of the blower not taken off
-     * @throws ArithmeticException if the unit has no balance at these conditions
-     * @throws IllegalStateException if the blower has no operating point, see {@link #movesAir()}
+     * @throws NoBalanceException if the unit has no balance at these conditions
+     * @throws OutsideBlowerTableException if the blower has no operating point, see {@link
+     *     #movesAir()}
      */
     public UnitState unitStateAtDesign() {
         int h = designHour();
@@ -402,8 +410,9 @@ public final class InstalledSystem {
      * The design day at the setpoint the customer wants.
      *
      * @return the run, found when first asked for
-     * @throws ArithmeticException if the unit has no balance somewhere on the way
-     * @throws IllegalStateException if the blower has no operating point, see {@link #movesAir()}
+     * @throws NoBalanceException if the unit has no balance somewhere on the way
+     * @throws OutsideBlowerTableException if the blower has no operating point, see {@link
+     *     #movesAir()}
      */
     public DayRun runDay() {
         DayRun known = day;
@@ -422,10 +431,16 @@ public final class InstalledSystem {
      * @param setpoint thermostat's setpoint, 5 to 40 &deg;C
      * @return the run
      * @throws IllegalArgumentException if the setpoint is missing or out of range
-     * @throws ArithmeticException if the unit has no balance somewhere on the way
-     * @throws IllegalStateException if the blower has no operating point, see {@link #movesAir()}
+     * @throws NoBalanceException if the unit has no balance somewhere on the way
+     * @throws OutsideBlowerTableException if the blower has no operating point, see {@link
+     *     #movesAir()}
      */
     public DayRun runDay(Quantity<Temperature> setpoint) {
+        return runDay(setpoint, CoilFrost.FROST_DENSITY);
+    }
+
+    /** The design day with frost of another density, kg/m3. */
+    DayRun runDay(Quantity<Temperature> setpoint, double frostDensity) {
         Thermostat set = parts.thermostat.withSetpoint(setpoint);
         double t = set.setpointKelvin();
         double p = building.pressure();
@@ -448,7 +463,7 @@ public final class InstalledSystem {
         if (!(record.minimumCoil() < CoilFrost.FREEZING)) {
             return clear;
         }
-        IceBook book = iceBook();
+        IceBook book = iceBook(frostDensity);
         RunRecord iced =
                 engine().run(
                                 drive,
@@ -488,14 +503,16 @@ public final class InstalledSystem {
     /**
      * A season: every hour of a series of weather, at the thermostat's setpoint. Begins with the
      * house held at the setpoint in the mean of the first day. Ice gathers on a coil below freezing
-     * and thaws while the unit rests.
+     * and thaws while the unit rests; where any gathers, the season is run once more with the ice
+     * brought up to date at least every five minutes of a run instead of every fifteen.
      *
      * @param weather hourly weather of the site; a year of 8760 hours is billed by the tariff's
      *     months, any other length by its mean day
      * @return the run
      * @throws IllegalArgumentException if the weather is missing
-     * @throws ArithmeticException if the unit has no balance somewhere on the way
-     * @throws IllegalStateException if the blower has no operating point, see {@link #movesAir()}
+     * @throws NoBalanceException if the unit has no balance somewhere on the way
+     * @throws OutsideBlowerTableException if the blower has no operating point, see {@link
+     *     #movesAir()}
      */
     public SeasonRun runSeason(HourlyWeather weather) {
         requireGiven(weather, "weather");
@@ -508,15 +525,21 @@ public final class InstalledSystem {
                 Math.min(
                         Si.humidityRatio(weather.humidityRatio(0), "outdoor humidity ratio"),
                         IdealMoistAir.humidityRatioFromRelativeHumidity(t, RETURN_HUMIDITY, p));
-        IceBook book = iceBook();
-        RunRecord record =
-                engine.run(
-                        drive,
-                        control,
-                        response(book),
-                        engine.heldAtSetpoint(drive, control),
-                        start,
-                        0);
+        double[] begin = engine.heldAtSetpoint(drive, control);
+        IceBook book = iceBook(CoilFrost.FROST_DENSITY);
+        RunRecord record = engine.run(drive, control, response(book), begin, start, 0);
+        if (!book.dry()) {
+            // Ice changes faster than weather: the unit is asked more often where there is any.
+            book = iceBook(CoilFrost.FROST_DENSITY);
+            record =
+                    engine.run(
+                            drive,
+                            control.withRefresh(ICE_SECONDS),
+                            response(book),
+                            begin,
+                            start,
+                            0);
+        }
         return new SeasonRun(record, bill(record), book.air(record.count()));
     }
 
@@ -565,17 +588,19 @@ public final class InstalledSystem {
                 book);
     }
 
-    private IceBook iceBook() {
+    private IceBook iceBook(double frostDensity) {
         return new IceBook(
                 parts.unit.model(),
                 dryAirMassFlow,
                 parts.thermostat.fanMode() == FanMode.CONTINUOUS,
+                frostDensity,
                 this::icedAirflow);
     }
 
     private IcedAirflow icedAirflow() {
         IcedAirflow known = iced;
         if (known == null) {
+            // The drop of a coil that was not described, clear and wet: common practice, no source.
             known =
                     IcedAirflow.of(
                             parts.ducts,

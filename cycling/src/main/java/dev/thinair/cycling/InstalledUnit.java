@@ -98,12 +98,14 @@ final class InstalledUnit implements UnitResponse {
         out[POWER] = steady[UnitModel.POWER] + fan;
         out[COIL] = steady[UnitModel.APPARATUS_DEW_POINT];
         out[SUCTION] = steady[UnitModel.SATURATED_SUCTION];
+        out[CONDENSATE] = Math.max(0, steady[UnitModel.CONDENSATE]);
     }
 
     @Override
-    public void passed(double seconds, double[] state, double airTemperature) {
+    public void passed(
+            double seconds, double[] state, double startUpFactor, double airTemperature) {
         if (ice != null) {
-            ice.passed(seconds, state, airTemperature);
+            ice.passed(seconds, state, startUpFactor, airTemperature);
         }
     }
 

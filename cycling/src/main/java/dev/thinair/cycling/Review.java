@@ -1,5 +1,6 @@
 package dev.thinair.cycling;
 
+import dev.thinair.cycling.kernel.NoBalanceException;
 import dev.thinair.cycling.kernel.UnitResponse;
 import dev.thinair.ducts.Airflow;
 import dev.thinair.units.Si;
@@ -93,7 +94,9 @@ public final class Review {
      *
      * @param system the system as found
      * @return the verdict
-     * @throws IllegalArgumentException if the system is missing
+     * @throws IllegalArgumentException if the system is missing, or asks its unit for conditions
+     *     that no unit of this kind is described for; that is no finding
+     * @throws ArithmeticException if a search of the simulation fails; the message says where
      */
     public static Review of(InstalledSystem system) {
         if (system == null) {
@@ -218,10 +221,13 @@ public final class Review {
     }
 
     private static boolean holds(InstalledSystem s, int fahrenheit) {
+        if (!s.movesAir()) {
+            return false;
+        }
         DayRun d;
         try {
             d = s.runDay(Units.fahrenheit(fahrenheit));
-        } catch (ArithmeticException | IllegalArgumentException | IllegalStateException e) {
+        } catch (NoBalanceException none) {
             return false;
         }
         return Assessment.miss(d) <= Assessment.MISS_LIMIT

@@ -1,5 +1,7 @@
 package dev.thinair.cycling;
 
+import dev.thinair.cycling.kernel.NoBalanceException;
+import dev.thinair.ducts.OutsideBlowerTableException;
 import dev.thinair.units.Range;
 import dev.thinair.units.Si;
 import java.util.ArrayList;
@@ -314,7 +316,8 @@ public final class Uncertainty {
          *
          * @return the result
          * @throws IllegalArgumentException if there is no input, or a change refuses a value of its
-         *     range
+         *     range, or a draw lies outside what the model is made for
+         * @throws ArithmeticException if a search of the simulation fails in a draw
          */
         public Uncertainty run() {
             if (inputs.isEmpty()) {
@@ -322,6 +325,7 @@ public final class Uncertainty {
             }
             double[][] u = hypercube(inputs.size(), draws, seed);
             Assessment[] found = new Assessment[draws];
+            RuntimeException[] thrown = new RuntimeException[draws];
             IntStream.range(0, draws)
                     .parallel()
                     .forEach(
@@ -334,10 +338,18 @@ public final class Uncertainty {
                                     }
                                     Assessment a = new Assessment(s);
                                     found[k] = a.stopped == null ? a : null;
-                                } catch (ArithmeticException | IllegalStateException noState) {
+                                } catch (NoBalanceException | OutsideBlowerTableException stopped) {
                                     found[k] = null;
+                                } catch (RuntimeException noDiagnosis) {
+                                    thrown[k] = noDiagnosis;
                                 }
                             });
+            // The first draw's, whichever thread came first, and with its own words.
+            for (RuntimeException e : thrown) {
+                if (e != null) {
+                    throw e;
+                }
+            }
             int failed = 0;
             for (Assessment a : found) {
                 failed += a == null ? 1 : 0;

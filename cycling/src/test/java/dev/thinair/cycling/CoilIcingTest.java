@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.thinair.cycling.kernel.CoilFrost;
+import dev.thinair.cycling.kernel.UnitModel;
 import dev.thinair.cycling.kernel.UnitResponse;
+import dev.thinair.psychro.kernel.IdealMoistAir;
 import dev.thinair.units.Si;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -68,6 +71,7 @@ class CoilIcingTest {
                         .findFirst()
                         .orElseThrow();
         assertThat(f.title()).contains("thaws again");
+        assertThat(f.plainWords()).contains("in time, by a mild model");
         assertThat(f.severity()).isEqualTo(Severity.WARNING);
     }
 
@@ -119,7 +123,7 @@ class CoilIcingTest {
         InstalledSystem s = iced();
         double[] freezing = new double[UnitResponse.RESULTS];
         freezing[UnitResponse.COIL] = 270;
-        freezing[UnitResponse.MOISTURE] = 5e-4;
+        freezing[UnitResponse.CONDENSATE] = 5e-4;
         double[] left = new double[2];
         for (int fan = 0; fan < 2; fan++) {
             IceBook book =
@@ -127,6 +131,7 @@ class CoilIcingTest {
                             s.unit().model(),
                             s.dryAirMassFlow,
                             fan == 1,
+                            CoilFrost.FROST_DENSITY,
                             () ->
                                     IcedAirflow.of(
                                             s.ducts(),
@@ -135,18 +140,103 @@ class CoilIcingTest {
                                             s.ducts().coil().orElseThrow()));
             assertThat(book.dry()).isTrue();
             for (int k = 0; k < 36; k++) {
-                book.passed(100, freezing, 295);
+                book.passed(100, freezing, 1, 295);
             }
             // An hour at half a gram a second.
             assertThat(book.ice(1)[0]).isCloseTo(1.8, within(1e-9));
             assertThat(book.share()).isLessThan(1);
-            book.passed(60, null, 295);
+            book.passed(60, null, 1, 295);
             left[fan] = book.ice(2)[1];
-            book.passed(80_000, null, 295);
+            book.passed(80_000, null, 1, 295);
             assertThat(book.share()).isEqualTo(1);
         }
         assertThat(left[0]).isLessThan(1.8);
         assertThat(left[1]).isLessThan(left[0]);
+    }
+
+    /** Ice after a minute at full capacity with leaky ducts, kg, and what the unit did. */
+    private static double iceOfAMinute(
+            double returnLeak,
+            double supplyLeak,
+            double indoorW,
+            double outdoorW,
+            double startUpFactor,
+            double[] out) {
+        InstalledSystem s = iced();
+        UnitModel model = s.unit().model();
+        double flow = 0.45 * model.ratedDryAirMassFlow();
+        IceBook book =
+                new IceBook(
+                        model,
+                        flow,
+                        false,
+                        CoilFrost.FROST_DENSITY,
+                        () ->
+                                IcedAirflow.of(
+                                        s.ducts(), 0.93, 1.82e-5, s.ducts().coil().orElseThrow()));
+        InstalledUnit unit =
+                new InstalledUnit(model, flow, 78_000, 400, supplyLeak, returnLeak, book);
+        unit.at(1, 300, outdoorW, 293, indoorW, out);
+        assertThat(out[UnitResponse.COIL]).isLessThan(CoilFrost.FREEZING);
+        unit.passed(60, out, startUpFactor, 293);
+        return book.ice(1)[0];
+    }
+
+    @Test
+    void a_dry_coil_gathers_no_ice_though_leaks_dry_the_house() {
+        double[] out = new double[UnitResponse.RESULTS];
+        double ice = iceOfAMinute(0.15, 0.15, 0.0020, 0.0005, 1, out);
+        assertThat(IdealMoistAir.saturationHumidityRatio(out[UnitResponse.COIL], 78_000))
+                .isGreaterThan(0.0020);
+        assertThat(out[UnitResponse.MOISTURE]).isPositive();
+        assertThat(out[UnitResponse.CONDENSATE]).isZero();
+        assertThat(ice).isZero();
+    }
+
+    @Test
+    void a_wet_coil_gathers_ice_though_leaks_bring_the_house_more_water_than_it_takes() {
+        double[] out = new double[UnitResponse.RESULTS];
+        double ice = iceOfAMinute(0.15, 0.15, 0.0045, 0.0200, 1, out);
+        assertThat(out[UnitResponse.MOISTURE]).isNegative();
+        assertThat(out[UnitResponse.CONDENSATE]).isPositive();
+        assertThat(ice).isEqualTo(60 * out[UnitResponse.CONDENSATE]);
+    }
+
+    @Test
+    void what_the_supply_leaks_freezes_on_the_coil_all_the_same() {
+        double[] tight = new double[UnitResponse.RESULTS];
+        double[] leaky = new double[UnitResponse.RESULTS];
+        double ice = iceOfAMinute(0, 0, 0.0060, 0.0060, 1, tight);
+        assertThat(tight[UnitResponse.CONDENSATE]).isEqualTo(tight[UnitResponse.MOISTURE]);
+        assertThat(iceOfAMinute(0, 0.2, 0.0060, 0.0060, 1, leaky)).isEqualTo(ice).isPositive();
+        assertThat(leaky[UnitResponse.MOISTURE])
+                .isCloseTo(0.8 * tight[UnitResponse.MOISTURE], within(1e-12));
+        // A unit that has just started gives less and makes less ice.
+        assertThat(iceOfAMinute(0, 0, 0.0060, 0.0060, 0.4, tight))
+                .isCloseTo(0.4 * ice, within(1e-12));
+    }
+
+    private static CoilIcing icing(double tons, double setpoint, double density) {
+        return Stories.at(true, tons, 4)
+                .build()
+                .runDay(fahrenheit(setpoint), density)
+                .icing()
+                .orElseThrow();
+    }
+
+    @Test
+    void the_density_of_the_frost_moves_the_hour_and_near_the_border_the_verdict() {
+        // Published densities scatter from 150 to 400 kg/m3.
+        int last = 0;
+        for (double density : new double[] {150, 250, 400}) {
+            int hour = icing(4, 70, density).chokedFrom().orElseThrow();
+            assertThat(hour).isGreaterThan(last);
+            last = hour;
+            assertThat(icing(3, 66, density).chokes()).isFalse();
+            assertThat(icing(4, 75, density).chokes()).isFalse();
+        }
+        assertThat(icing(5, 78, 150).chokes()).isTrue();
+        assertThat(icing(5, 78, 400).chokes()).isFalse();
     }
 
     @Test

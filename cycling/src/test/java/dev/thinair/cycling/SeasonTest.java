@@ -12,6 +12,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.thinair.loads.HourlyWeather;
 import dev.thinair.loads.Site;
 import dev.thinair.units.Si;
+import dev.thinair.units.Units;
 import java.time.Month;
 import org.junit.jupiter.api.Test;
 
@@ -59,5 +60,16 @@ class SeasonTest {
         assertThat(july).isGreaterThan(100 * 3600.0);
         assertThat(s.runSeason(year).cost()).isEqualTo(run.cost());
         assertThatThrownBy(() -> run.wear(0)).hasMessageContaining("life in starts is 0.0");
+        assertThat(run.hoursIced()).isZero();
+    }
+
+    @Test
+    void a_season_counts_the_hours_in_which_ice_takes_the_air() {
+        InstalledSystem s =
+                Stories.at(true, 4, 4).thermostat(Thermostat.at(Units.fahrenheit(70))).build();
+        SeasonRun run = s.runSeason(year(Stories.site(2200)));
+        assertThat(run.hoursIced()).isPositive();
+        assertThat(Math.abs(run.record().heatImbalance())).isLessThan(1e-6);
+        assertThat(Math.abs(run.record().waterImbalance())).isLessThan(1e-6);
     }
 }

@@ -4,8 +4,10 @@ import static dev.thinair.units.Units.fahrenheit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.thinair.cycling.kernel.NoBalanceException;
 import dev.thinair.ducts.DuctSystem;
 import dev.thinair.ducts.Filter;
+import dev.thinair.ducts.OutsideBlowerTableException;
 import dev.thinair.units.Si;
 import dev.thinair.units.Units;
 import java.util.Optional;
@@ -38,7 +40,7 @@ class StoppedSystemTest {
         InstalledSystem s = choked();
         assertThat(s.movesAir()).isFalse();
         assertThatThrownBy(s::airflow)
-                .isInstanceOf(IllegalStateException.class)
+                .isInstanceOf(OutsideBlowerTableException.class)
                 .hasMessageContaining("blower past the high-pressure end of its table");
         assertThatThrownBy(s::runDay).isInstanceOf(IllegalStateException.class);
         assertThatThrownBy(s::standardAirflowPerTon).isInstanceOf(IllegalStateException.class);
@@ -81,7 +83,7 @@ class StoppedSystemTest {
         InstalledSystem s =
                 Stories.at(false, 2, 4).build().withFaults(UnitFaults.dirtyCondenser(0.06));
         assertThatThrownBy(s::runDay)
-                .isInstanceOf(ArithmeticException.class)
+                .isInstanceOf(NoBalanceException.class)
                 .hasMessageContaining("condensing temperature");
         Review review = Review.of(s);
         Finding.DoesNotRun finding = find(review, Finding.DoesNotRun.class).orElseThrow();
@@ -117,6 +119,79 @@ class StoppedSystemTest {
                             .orElseThrow();
             assertThat(Review.of(mended.system()).healthy()).isTrue();
         }
+    }
+
+    @Test
+    void a_charge_so_wrong_that_nothing_balances_is_no_small_matter() {
+        InstalledSystem s =
+                Stories.at(false, 2, 4).build().withFaults(new UnitFaults(1, 1, 1, 0.05));
+        Review review = Review.of(s);
+        assertThat(find(review, Finding.DoesNotRun.class)).isPresent();
+        Finding.ChargeOff finding = find(review, Finding.ChargeOff.class).orElseThrow();
+        assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+        assertThat(finding.lost()).isEmpty();
+        assertThat(finding.plainWords()).contains("no balance with this charge");
+        assertThat(review.recommended().title()).contains("charge");
+        Finding.ChargeOff told =
+                find(Review.of(s.withFaults(UnitFaults.charge(0.7))), Finding.ChargeOff.class)
+                        .orElseThrow();
+        assertThat(Si.watts(told.lost().orElseThrow(), "lost")).isPositive();
+        Finding.CondenserDirty dirty =
+                find(
+                                Review.of(s.withFaults(UnitFaults.dirtyCondenser(0.06))),
+                                Finding.CondenserDirty.class)
+                        .orElseThrow();
+        assertThat(dirty.severity()).isEqualTo(Severity.WARNING);
+        assertThat(dirty.lost()).isEmpty();
+        assertThat(dirty.wasted()).isEmpty();
+    }
+
+    @Test
+    void what_the_model_is_not_made_for_is_no_diagnosis() {
+        // A third of a ton in the air of two: more than the model of the coil covers.
+        InstalledSystem s = Stories.at(false, 1 / 3.0, 6).build();
+        assertThatThrownBy(() -> Review.of(s))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("dry-air mass flow");
+        InstalledSystem fine = Stories.at(false, 2, 6).build();
+        assertThatThrownBy(
+                        () ->
+                                Uncertainty.of(fine)
+                                        .input(
+                                                "size",
+                                                0.3,
+                                                0.35,
+                                                x ->
+                                                        t ->
+                                                                t.withUnit(
+                                                                        Stories.unit(
+                                                                                x, Staging.SINGLE)))
+                                        .draws(3)
+                                        .run())
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("dry-air mass flow");
+    }
+
+    @Test
+    void a_search_that_fails_is_no_diagnosis() {
+        InstalledSystem fine = Stories.at(false, 2, 6).build();
+        assertThatThrownBy(
+                        () ->
+                                Uncertainty.of(fine)
+                                        .input(
+                                                "x",
+                                                0,
+                                                1,
+                                                x ->
+                                                        t -> {
+                                                            throw new ArithmeticException(
+                                                                    "went astray");
+                                                        })
+                                        .draws(3)
+                                        .run())
+                .isInstanceOf(ArithmeticException.class)
+                .isNotInstanceOf(NoBalanceException.class)
+                .hasMessageContaining("went astray");
     }
 
     @Test

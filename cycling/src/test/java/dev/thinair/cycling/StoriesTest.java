@@ -123,7 +123,7 @@ class StoriesTest {
     void a_dirty_condenser_costs_power_and_washing_it_is_free() {
         Review review = Review.of(small(false).build().withFaults(UnitFaults.dirtyCondenser(0.5)));
         Finding.CondenserDirty finding = find(review, Finding.CondenserDirty.class).orElseThrow();
-        assertThat(Si.watts(finding.wasted(), "wasted")).isGreaterThan(100);
+        assertThat(Si.watts(finding.wasted().orElseThrow(), "wasted")).isGreaterThan(100);
         assertThat(finding.caution()).isPresent();
         assertThat(review.recommended().title()).contains("wash");
         assertThat(review.recommended().electricity().getValue().doubleValue())

@@ -19,8 +19,9 @@ import dev.thinair.units.Range;
  * <p><b>What it leaves out.</b> Frost settles first where the air enters and not evenly, which
  * chokes the coil sooner; frost insulates the fins; freezing releases heat. All three make the real
  * coil worse, so this is the mild side. Time to choke is in proportion to {@link #FROST_DENSITY},
- * which scatters by a factor of two; whether a coil chokes or thaws does not hang on it much,
- * because less air makes it colder still.
+ * which scatters by a factor of two and more. On a coil far below freezing that moves the hour at
+ * which it chokes, not whether it does; on one that only dips below, it decides between choking and
+ * thawing as well.
  */
 public final class CoilFrost {
 
@@ -48,7 +49,10 @@ public final class CoilFrost {
      */
     public static final double IDLE_SHARE = 0.02;
 
-    /** Least free part of the gap: from there on no air reaches the ice, and it grows no more. */
+    /**
+     * Least free part of the gap: from there on no air reaches the ice, and it grows no more.
+     * Assumption.
+     */
     public static final double LEAST_GAP = 0.06;
 
     /** Heat of fusion of water, J/kg. CRC Handbook of Chemistry and Physics (from memory). */
@@ -57,7 +61,8 @@ public final class CoilFrost {
     /** Freezing point of water, K. */
     public static final double FREEZING = 273.15;
 
-    private static final double AIR_HEAT = 1006; // J/(kg K)
+    /** Specific heat of dry air, J/(kg K): ASHRAE Handbook, Fundamentals (from memory). */
+    private static final double AIR_HEAT = 1006;
 
     private CoilFrost() {}
 

@@ -862,21 +862,6 @@ public final class ThermostatEngine {
         offRate = control.reevaporation() * Math.max(0, now[UnitResponse.MOISTURE]);
     }
 
-    /** Slope of the thermostat's temperature at a moment, from the modal equations. */
-    private double slope(double s) {
-        double q = capacityAt();
-        double sum = 0;
-        for (int k = 0; k < n; k++) {
-            // The slope of a steady answer is left out of a + b s, hence b once more.
-            sum += sensor[k] * (b[k] + rate[k] * (aStart[k] + b[k] * s - supplied[k] * q - z[k]));
-        }
-        return sum;
-    }
-
-    private double capacityAt() {
-        return stage == STAGE_OFF ? 0 : now[UnitResponse.SENSIBLE] - deficit;
-    }
-
     private void lookUp(
             HouseDrive drive,
             CycleControl control,
@@ -1606,7 +1591,7 @@ public final class ThermostatEngine {
         }
         moisture(drive, control, record, i, j, s, length, running, startFactor);
         if (length > 0) {
-            unit.passed(length, running ? now : null, sensorIntegral / length);
+            unit.passed(length, running ? now : null, startFactor, sensorIntegral / length);
         }
     }
 

@@ -528,8 +528,9 @@ public final class UnitModel {
      * @param out receives the results at the indices of this class; at least {@link #RESULTS} long
      * @throws IllegalArgumentException if an argument is out of range or not a number, the entering
      *     air is beyond saturation, or the unit does not have the stage
-     * @throws ArithmeticException if there is no balance: the coil would have to be colder than -60
+     * @throws NoBalanceException if there is no balance: the coil would have to be colder than -60
      *     &deg;C, or the condensing temperature would pass 95 &deg;C; the message holds the state
+     * @throws ArithmeticException if the search for the balance fails; the message says where
      */
     public void steady(
             double enteringDryBulb,
@@ -593,7 +594,7 @@ public final class UnitModel {
         double te = surface - total / conductance;
         double tc = condensing(te, outdoorDryBulb, condenser, stage, factor, out[CONDENSING]);
         if (tc >= CONDENSING_CEILING) {
-            throw new ArithmeticException(
+            throw new NoBalanceException(
                     "no balance: the condensing temperature would pass "
                             + CONDENSING_CEILING
                             + " K at outdoor "
@@ -677,7 +678,7 @@ public final class UnitModel {
         double fb = fa;
         while (fb * fa > 0) {
             if (b <= LOWEST_SURFACE || b >= tIn) {
-                throw new ArithmeticException(
+                throw new NoBalanceException(
                         "no balance: the coil would have to be at "
                                 + b
                                 + " K with entering air "

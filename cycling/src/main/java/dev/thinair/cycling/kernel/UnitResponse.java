@@ -32,18 +32,27 @@ public interface UnitResponse {
     int SUCTION = 5;
 
     /**
+     * Index of the water that condenses on the coil, kg/s, at least 0: what drains or freezes
+     * there. It differs from {@link #MOISTURE} wherever ducts leak.
+     */
+    int CONDENSATE = 6;
+
+    /**
      * Told after each stretch of a run, in order: what a unit with a memory (frost on its coil)
      * keeps account of. A unit without one ignores it, which is the default.
      *
      * @param seconds length of the stretch, above 0, s
-     * @param state results that the unit worked with on it, in the order of this interface, not to
-     *     be changed or kept; null if the unit was off
+     * @param state results that the unit worked with on it once up to capacity, in the order of
+     *     this interface, not to be changed or kept; null if the unit was off
+     * @param startUpFactor mean share of its capacity that the unit gave on it, below 1 after a
+     *     start; the moisture balance takes water from the rooms by the same share; 1 if it was off
      * @param airTemperature mean temperature of the air at the thermostat on it, K
      */
-    default void passed(double seconds, double[] state, double airTemperature) {}
+    default void passed(
+            double seconds, double[] state, double startUpFactor, double airTemperature) {}
 
     /** Number of results. */
-    int RESULTS = 6;
+    int RESULTS = 7;
 
     /**
      * Steady state of the unit in its place.
@@ -82,6 +91,7 @@ public interface UnitResponse {
             out[POWER] = stage * power;
             out[COIL] = dryBulb;
             out[SUCTION] = dryBulb;
+            out[CONDENSATE] = 0;
         };
     }
 }

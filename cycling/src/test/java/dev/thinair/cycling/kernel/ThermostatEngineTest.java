@@ -521,6 +521,43 @@ class ThermostatEngineTest {
     }
 
     @Test
+    void a_unit_with_a_memory_is_told_what_it_gave_after_each_start() {
+        TestHouse house = new TestHouse(6, 3, 0.1);
+        UnitResponse unit = TestHouse.unit(1.2);
+        double[] told = new double[2];
+        UnitResponse counting =
+                new UnitResponse() {
+                    @Override
+                    public void at(
+                            double stage, double t, double w, double tr, double wr, double[] out) {
+                        unit.at(stage, t, w, tr, wr, out);
+                    }
+
+                    @Override
+                    public void passed(
+                            double seconds, double[] state, double startUpFactor, double air) {
+                        assertThat(startUpFactor).isBetween(0.0, 1.0);
+                        if (state != null) {
+                            told[0] += seconds * startUpFactor * state[SENSIBLE];
+                            told[1] += seconds * state[SENSIBLE];
+                        } else {
+                            assertThat(startUpFactor).isEqualTo(1);
+                        }
+                    }
+                };
+        CycleControl control = CycleControl.single(297.15, 0.5).withStartUp(60);
+        ThermostatEngine engine = house.engine();
+        HouseDrive drive = house.day(33);
+        RunRecord run =
+                engine.run(
+                        drive, control, counting, engine.heldAtSetpoint(drive, control), 0.009, 0);
+        assertThat(run.totalStarts()).isGreaterThan(10);
+        assertThat(told[0]).isCloseTo(run.totalDelivered(), within(1e-9 * run.totalDelivered()));
+        assertThat(told[1]).isCloseTo(run.totalSteady(), within(1e-9 * run.totalSteady()));
+        assertThat(told[0]).isLessThan(0.98 * told[1]);
+    }
+
+    @Test
     void the_second_stage_comes_in_only_when_the_first_does_not_hold() {
         TestHouse house = new TestHouse(6, 3, 0.5);
         CycleControl two =
@@ -582,7 +619,8 @@ class ThermostatEngineTest {
                     }
 
                     @Override
-                    public void passed(double seconds, double[] state, double air) {
+                    public void passed(
+                            double seconds, double[] state, double startUpFactor, double air) {
                         if (state != null && state[SENSIBLE] < 0.9 * high) {
                             atLow[0] += seconds;
                         }

@@ -21,6 +21,7 @@ import static dev.thinair.units.Units.wattsPerSquareMetreKelvin;
 import dev.thinair.cycling.CoolingUnit;
 import dev.thinair.cycling.Staging;
 import dev.thinair.cycling.UnitState;
+import dev.thinair.cycling.kernel.NoBalanceException;
 import dev.thinair.ducts.Airflow;
 import dev.thinair.ducts.Blower;
 import dev.thinair.ducts.Duct;
@@ -157,7 +158,7 @@ public final class HousesByElevation {
                         row[6] = Si.watts(state.sensibleCapacity(), "sensible capacity");
                         row[7] = Si.kelvins(state.apparatusDewPoint(), "coil surface") - 273.15;
                         row[8] = row[6] / sensible;
-                    } catch (ArithmeticException noBalance) {
+                    } catch (NoBalanceException none) {
                         // Stays NaN: there is no steady state to speak of.
                     }
                     rows.add(row);

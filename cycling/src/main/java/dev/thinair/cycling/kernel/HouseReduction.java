@@ -117,7 +117,7 @@ final class HouseReduction {
         double[][] s = new double[m][m];
         for (int i = 0; i < m; i++) {
             for (int j = 0; j <= i; j++) {
-                s[i][j] = dot(basis.get(i), image.get(j));
+                s[i][j] = ThermostatEngine.dot(basis.get(i), image.get(j));
                 s[j][i] = s[i][j];
             }
         }
@@ -220,16 +220,16 @@ final class HouseReduction {
     /** Takes a direction into the orthonormal basis, if there is anything new in it. */
     private void join(double[] vector) {
         double[] v = vector.clone();
-        double size = Math.sqrt(dot(v, v));
+        double size = Math.sqrt(ThermostatEngine.dot(v, v));
         for (int pass = 0; pass < 2; pass++) {
             for (double[] u : basis) {
-                double share = dot(u, v);
+                double share = ThermostatEngine.dot(u, v);
                 for (int i = 0; i < n; i++) {
                     v[i] -= share * u[i];
                 }
             }
         }
-        double left = Math.sqrt(dot(v, v));
+        double left = Math.sqrt(ThermostatEngine.dot(v, v));
         if (!(left > NEW_SHARE * size) || basis.size() == n) {
             return;
         }
@@ -306,23 +306,5 @@ final class HouseReduction {
             }
         }
         return out;
-    }
-
-    private static double dot(double[] x, double[] y) {
-        double s0 = 0;
-        double s1 = 0;
-        double s2 = 0;
-        double s3 = 0;
-        int k = 0;
-        for (; k + 3 < x.length; k += 4) {
-            s0 += x[k] * y[k];
-            s1 += x[k + 1] * y[k + 1];
-            s2 += x[k + 2] * y[k + 2];
-            s3 += x[k + 3] * y[k + 3];
-        }
-        for (; k < x.length; k++) {
-            s0 += x[k] * y[k];
-        }
-        return (s0 + s1) + (s2 + s3);
     }
 }

@@ -1689,7 +1689,7 @@ public final class ThermostatEngine {
     }
 
     /** Scalar product; four sums at a time, so that an addition need not wait for the last one. */
-    private static double dot(double[] x, double[] y) {
+    static double dot(double[] x, double[] y) {
         double s0 = 0;
         double s1 = 0;
         double s2 = 0;

@@ -498,8 +498,9 @@ class HouseResponseTest {
                 .isThrownBy(() -> floating.addHeat(2, 1, x, 0, heat))
                 .withMessageContaining("free zone is 2, but there are 2");
         Arrays.fill(x, 1);
-        floating.addHeat(1, 1, x, 0, heat);
-        assertThat(heat).contains(1);
+        floating.addHeat(0, 1, x, 0, heat);
+        floating.addHeat(1, 3, x, 0, heat);
+        assertThat(Arrays.copyOf(heat, 8)).containsExactly(1, 1, 0, 0, 3, 3, 0, 0);
     }
 
     @Test

@@ -105,6 +105,12 @@ class PeriodicResponseTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PeriodicResponse.responseFactors(new double[2], new double[2]))
                 .withMessageContaining("resistance");
+        assertThatIllegalArgumentException()
+                .isThrownBy(
+                        () ->
+                                PeriodicResponse.responseFactors(
+                                        new double[] {0.1, 0.1}, new double[] {0, -1}))
+                .withMessageContaining("capacity");
     }
 
     @Test

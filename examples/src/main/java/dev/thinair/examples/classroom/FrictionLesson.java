@@ -11,6 +11,7 @@ import dev.thinair.ducts.DuctMaterial;
 import dev.thinair.ducts.DuctShape;
 import dev.thinair.ducts.DuctWorkings;
 import dev.thinair.ducts.kernel.FrictionChart;
+import dev.thinair.examples.report.Show;
 import dev.thinair.examples.study.LinePicture;
 import dev.thinair.psychro.MoistAir;
 import dev.thinair.units.QuantityText;
@@ -23,9 +24,6 @@ import java.util.List;
 final class FrictionLesson {
     static final String NAME = "friction";
     private static final int[] DIAMETERS = {4, 5, 6, 7, 8, 10, 12, 14};
-    // Inch of water per 100 ft in Pa/m: conversion factors of NIST SP 811 (2008), appendix B.
-    private static final double IN_PER_100_FT = 249.0889 / 30.48;
-    private static final double CFM = 0.028316846592 / 60;
 
     private FrictionLesson() {}
 
@@ -107,13 +105,16 @@ final class FrictionLesson {
 
     /** Airflow, cfm, at a friction in inches of water per 100 ft. */
     private static double flow(int inches, double rate, MoistAir air) {
-        return FrictionChart.flow(
+        double q =
+                FrictionChart.flow(
                         Si.metres(inches(inches), "diameter"),
-                        rate * IN_PER_100_FT,
+                        Si.pascalsPerMetre(
+                                Units.quantity(rate, Units.INCH_OF_WATER_PER_HUNDRED_FEET),
+                                "friction rate"),
                         Si.metres(DuctMaterial.GALVANIZED.roughness(), "roughness"),
                         Si.kilogramsPerCubicMetre(air.density(), "density"),
-                        Si.pascalSeconds(air.viscosity(), "viscosity"))
-                / CFM;
+                        Si.pascalSeconds(air.viscosity(), "viscosity"));
+        return Show.in(Units.cubicMetresPerSecond(q), Units.CUBIC_FOOT_PER_MINUTE);
     }
 
     private static double[] flows(int inches, double[] rates, MoistAir air) {

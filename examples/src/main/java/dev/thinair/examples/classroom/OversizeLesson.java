@@ -35,6 +35,7 @@ import dev.thinair.ducts.DuctSystem;
 import dev.thinair.ducts.Filter;
 import dev.thinair.ducts.Register;
 import dev.thinair.ducts.WetCoil;
+import dev.thinair.examples.report.Show;
 import dev.thinair.examples.study.LinePicture;
 import dev.thinair.loads.Appliances;
 import dev.thinair.loads.Assemblies;
@@ -49,6 +50,7 @@ import dev.thinair.loads.Site;
 import dev.thinair.loads.Surface;
 import dev.thinair.loads.Window;
 import dev.thinair.units.Si;
+import dev.thinair.units.Units;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
@@ -58,7 +60,6 @@ import java.util.List;
 final class OversizeLesson {
     static final String NAME = "oversize";
     private static final String[] ROOMS = {"living", "sleeping"};
-    private static final double TON = 12_000 * 1055.05585262 / 3600; // W
 
     private OversizeLesson() {}
 
@@ -127,7 +128,8 @@ final class OversizeLesson {
                 .section("What to look at")
                 .text(
                         "The house needs "
-                                + Numbers.text(peak / TON, 1)
+                                + Numbers.text(
+                                        Show.in(first.designLoad(), Units.TON_OF_REFRIGERATION), 1)
                                 + " tons at its worst. The unit of 1.75 tons runs for hours on end"
                                 + " on this day, and that is health, not weakness: few starts, steady air. The unit of"
                                 + " twice the size does the same work in short bursts. Each start costs energy"

@@ -19,9 +19,10 @@ import dev.thinair.ducts.DuctSystem;
 import dev.thinair.ducts.Filter;
 import dev.thinair.ducts.Register;
 import dev.thinair.ducts.WetCoil;
+import dev.thinair.examples.report.Show;
 import dev.thinair.examples.study.LinePicture;
 import dev.thinair.psychro.MoistAir;
-import dev.thinair.units.Si;
+import dev.thinair.units.Units;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,8 +30,6 @@ import java.util.List;
 final class RegistersLesson {
     static final String NAME = "registers";
     private static final int RUNS = 10;
-    private static final double CFM = 0.028316846592 / 60;
-    private static final double INCH = 249.0889; // Pa, NIST SP 811 (2008), conventional water
     private static final double[][] CURVE = {
         {0.05, 1290}, {0.2, 1240}, {0.4, 1150}, {0.6, 1030}, {0.8, 880}, {1.0, 660}, {1.2, 330}
     };
@@ -66,8 +65,8 @@ final class RegistersLesson {
                 now = now.withRegisterShut("run " + i);
             }
             Airflow flow = now.solve(air);
-            double q = flow.cubicMetresPerSecond() / CFM;
-            double p = Si.pascals(flow.externalStaticPressure(), "static pressure") / INCH;
+            double q = Show.in(flow.actual(), Units.CUBIC_FOOT_PER_MINUTE);
+            double p = Show.in(flow.externalStaticPressure(), Units.INCH_OF_WATER);
             chart =
                     chart.points(
                             shut == 0 ? "all " + RUNS + " open" : shut + " shut",
@@ -83,12 +82,12 @@ final class RegistersLesson {
                     List.of(
                             Integer.toString(shut),
                             Numbers.text(q, 0) + " cfm",
-                            Numbers.change(q, open.cubicMetresPerSecond() / CFM),
+                            Numbers.change(q, Show.in(open.actual(), Units.CUBIC_FOOT_PER_MINUTE)),
                             Numbers.text(p, 2) + " in.",
                             Numbers.text(
-                                            Si.cubicMetresPerSecond(
-                                                            flow.run("run 10").actual(), "airflow")
-                                                    / CFM,
+                                            Show.in(
+                                                    flow.run("run 10").actual(),
+                                                    Units.CUBIC_FOOT_PER_MINUTE),
                                             0)
                                     + " cfm"));
             last = flow;

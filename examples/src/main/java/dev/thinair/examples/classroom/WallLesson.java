@@ -61,7 +61,8 @@ final class WallLesson {
             List<Layer> layers = assembly.paths().get(0).layers();
             double[] r = new double[layers.size() + 2];
             double[] c = new double[r.length];
-            r[0] = 1 / films.wall();
+            // The room's air and its other faces share one temperature here: both ways count.
+            r[0] = 1 / (films.wall() + films.radiant());
             for (int i = 0; i < layers.size(); i++) {
                 r[i + 1] = layers.get(i).squareMetreKelvinsPerWatt();
                 c[i + 1] = layers.get(i).joulesPerSquareMetreKelvin();
@@ -97,8 +98,8 @@ final class WallLesson {
                 .text(
                         "The afternoon sun stands on all three walls in the same hours. Without any mass the heat"
                                 + " would pass at once (dashed). The stud wall passes most of the swing on within"
-                                + " a few hours; the heavy walls keep it, pass on a tenth of it, and pass that on"
-                                + " late, when the sun is gone. The mean over the day is set by the U-value"
+                                + " a few hours; the heavy walls keep it, pass on a fifth of it or less, and pass"
+                                + " that on late, when the sun is gone. The mean over the day is set by the U-value"
                                 + " alone: mass moves heat in time and does not stop it, and the adobe wall, which"
                                 + " has no insulation, lets the most through.")
                 .picture(
@@ -106,7 +107,7 @@ final class WallLesson {
                         "Heat into the room through one square metre of three west walls over a day.",
                         chart)
                 .table(
-                        "Between the studs where there are studs; films of summer; room at 24 degC",
+                        "Studs reckoned into their layer; films of summer; room at 24 degC",
                         List.of(
                                 "wall",
                                 "U, W/(m2 K)",

@@ -1,10 +1,15 @@
 package dev.thinair.examples.classroom;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.thinair.examples.report.Document;
 import dev.thinair.examples.report.HtmlForm;
 import dev.thinair.examples.report.TextForm;
+import dev.thinair.loads.Assemblies;
+import dev.thinair.loads.Assembly;
+import dev.thinair.loads.HeatFlow;
+import dev.thinair.units.Units;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
@@ -98,6 +103,28 @@ class ClassroomTest {
         List<List<String>> rows = table(MoistAirLesson.NAME);
         assertThat(number(rows.get(2).get(6)) / number(rows.get(0).get(6))).isBetween(0.75, 0.78);
         assertThat(number(rows.get(2).get(7)) / number(rows.get(0).get(7))).isBetween(0.99, 1.01);
+    }
+
+    /** The lesson's films and layers give the U-value that the assembly gives by itself. */
+    @Test
+    void walls_have_their_own_u_value() {
+        List<Assembly> walls =
+                List.of(
+                        Assemblies.studWall89(),
+                        Assemblies.concreteWallInsulatedOutside(),
+                        Assemblies.adobeWall());
+        List<List<String>> rows = table(WallLesson.NAME);
+        for (int i = 0; i < walls.size(); i++) {
+            double u =
+                    walls.get(i)
+                            .transmittance(HeatFlow.HORIZONTAL)
+                            .to(Units.WATT_PER_SQUARE_METRE_KELVIN)
+                            .getValue()
+                            .doubleValue();
+            // ISO 6946 has 0.04 m2 K/W outside, summer's film 1/17; two decimals are printed.
+            double summer = 1 / (1 / u + 1.0 / 17 - 0.04);
+            assertThat(number(rows.get(i).get(1))).isCloseTo(summer, within(0.006));
+        }
     }
 
     @Test

@@ -3,6 +3,7 @@ package dev.thinair.examples;
 import dev.thinair.altitude.kernel.AirFactors;
 import dev.thinair.cycling.CoilIcing;
 import dev.thinair.cycling.Comparison;
+import dev.thinair.cycling.CoolingUnit;
 import dev.thinair.cycling.DayRun;
 import dev.thinair.cycling.Evidence;
 import dev.thinair.cycling.Finding;
@@ -310,7 +311,9 @@ final class ReviewDocument {
         Airflow here1 = study.asFound.airflow();
         Airflow there =
                 job.ducts()
-                        .solve(1.2013847, Si.pascalSeconds(study.roomAir.viscosity(), "viscosity"));
+                        .solve(
+                                CoolingUnit.STANDARD_DENSITY,
+                                Si.pascalSeconds(study.roomAir.viscosity(), "viscosity"));
         double volume = ratioOf(here1.cubicMetresPerSecond(), there.cubicMetresPerSecond());
         double mass =
                 ratioOf(
@@ -454,7 +457,11 @@ final class ReviewDocument {
 
     private double[] perHour(DesignLoad load) {
         double[] watts = load.sensibleWatts();
-        double scale = job.inchPoundFirst() ? 3600 / 1055.05585262 : 1e-3;
+        double scale =
+                1
+                        / Si.watts(
+                                job.inchPoundFirst() ? Units.btuPerHour(1) : Units.kilowatts(1),
+                                "unit of heat");
         for (int h = 0; h < watts.length; h++) {
             watts[h] *= scale;
         }

@@ -1,6 +1,7 @@
 package dev.thinair.examples;
 
 import dev.thinair.altitude.kernel.StandardAtmosphere;
+import dev.thinair.cycling.CoolingUnit;
 import dev.thinair.cycling.DayRun;
 import dev.thinair.cycling.InstalledSystem;
 import dev.thinair.cycling.Remedy;
@@ -37,7 +38,8 @@ final class Study {
     /** Most added runs that are tried; no attic or crawlspace takes more. */
     static final int MOST_RUNS = 20;
 
-    private static final double TON = 12_000 * 1055.05585262 / 3600; // W
+    private static final double TON =
+            Si.watts(Units.tonsOfRefrigeration(1), "a ton of refrigeration");
     static final Quantity<Length> RUN_LENGTH = Units.feet(20);
     private static final int[] NOMINAL_INCHES = {5, 6, 7, 8};
     private static final double[] TARGETS = {350, 400};
@@ -178,7 +180,8 @@ final class Study {
 
     /** Air density at the site over that of standard air, for the air in the rooms. */
     double densityRatio() {
-        return Si.kilogramsPerCubicMetre(roomAir.density(), "density") / 1.2013847;
+        return Si.kilogramsPerCubicMetre(roomAir.density(), "density")
+                / CoolingUnit.STANDARD_DENSITY;
     }
 
     /** Pressure at the site over that at sea level. */

@@ -2,16 +2,11 @@ package dev.thinair.examples.classroom;
 
 import static dev.thinair.units.Units.airChangesPerHour;
 import static dev.thinair.units.Units.celsius;
-import static dev.thinair.units.Units.cubicFeetPerMinute;
 import static dev.thinair.units.Units.cubicMetres;
 import static dev.thinair.units.Units.degrees;
 import static dev.thinair.units.Units.fahrenheit;
-import static dev.thinair.units.Units.feet;
-import static dev.thinair.units.Units.inches;
-import static dev.thinair.units.Units.inchesOfWater;
 import static dev.thinair.units.Units.kelvinDifference;
 import static dev.thinair.units.Units.metres;
-import static dev.thinair.units.Units.percent;
 import static dev.thinair.units.Units.ratio;
 import static dev.thinair.units.Units.squareMetres;
 import static dev.thinair.units.Units.tonsOfRefrigeration;
@@ -27,14 +22,8 @@ import dev.thinair.cycling.Staging;
 import dev.thinair.cycling.Tariff;
 import dev.thinair.cycling.Thermostat;
 import dev.thinair.cycling.kernel.RunRecord;
-import dev.thinair.ducts.Blower;
-import dev.thinair.ducts.Duct;
-import dev.thinair.ducts.DuctMaterial;
-import dev.thinair.ducts.DuctShape;
 import dev.thinair.ducts.DuctSystem;
-import dev.thinair.ducts.Filter;
-import dev.thinair.ducts.Register;
-import dev.thinair.ducts.WetCoil;
+import dev.thinair.examples.InventedDucts;
 import dev.thinair.examples.report.Show;
 import dev.thinair.examples.study.LinePicture;
 import dev.thinair.loads.Appliances;
@@ -274,48 +263,12 @@ final class OversizeLesson {
     /** Ducts that suit a unit of this size at 1500 m. */
     private static DuctSystem ducts(double tons) {
         double s = tons / 2;
-        Blower.Builder blower = Blower.builder().speed("set for this unit").efficiency(percent(20));
-        double[][] curve = {
-            {0.05, 1290}, {0.2, 1240}, {0.4, 1150}, {0.6, 1030}, {0.8, 880}, {1.0, 660}, {1.2, 330}
-        };
-        for (double[] point : curve) {
-            blower.point(inchesOfWater(point[0]), cubicFeetPerMinute(point[1] * s));
-        }
-        DuctSystem.Builder b =
-                DuctSystem.builder()
-                        .blower(blower.build())
-                        .filter(
-                                Filter.of(
-                                        cubicFeetPerMinute(1000 * s),
-                                        inchesOfWater(0.12),
-                                        percent(50)))
-                        .coil(
-                                WetCoil.of(
-                                        cubicFeetPerMinute(1000 * s),
-                                        inchesOfWater(0.15),
-                                        inchesOfWater(0.2)))
-                        .returnRun(
-                                "return",
-                                ROOMS[0],
-                                DuctSystem.RETURN_PLENUM,
-                                Duct.of(
-                                                DuctShape.rectangular(inches(24 * s), inches(12)),
-                                                feet(10),
-                                                DuctMaterial.GALVANIZED)
-                                        .withLossCoefficient(1.2),
-                                Register.of(inches(30 * s), inches(20)));
-        int runs = (int) Math.round(5 * s);
+        DuctSystem.Builder ducts = InventedDucts.airHandler(s, ROOMS[0]);
         for (String room : ROOMS) {
-            for (int i = 1; i <= runs; i++) {
-                b.supplyRun(
-                        room + " " + i,
-                        DuctSystem.SUPPLY_PLENUM,
-                        room,
-                        Duct.of(DuctShape.round(inches(6)), feet(18), DuctMaterial.GALVANIZED)
-                                .withLossCoefficient(1.5),
-                        Register.of(inches(10), inches(6)));
+            for (int i = 1; i <= Math.round(5 * s); i++) {
+                InventedDucts.addRun(ducts, room + " " + i, room, 18);
             }
         }
-        return b.build();
+        return ducts.build();
     }
 }

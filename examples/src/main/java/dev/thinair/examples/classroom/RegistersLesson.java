@@ -1,24 +1,14 @@
 package dev.thinair.examples.classroom;
 
-import static dev.thinair.units.Units.cubicFeetPerMinute;
 import static dev.thinair.units.Units.fahrenheit;
-import static dev.thinair.units.Units.feet;
-import static dev.thinair.units.Units.inches;
-import static dev.thinair.units.Units.inchesOfWater;
 import static dev.thinair.units.Units.metres;
 import static dev.thinair.units.Units.percent;
 
 import dev.thinair.altitude.DensityRatio;
 import dev.thinair.altitude.SitePressure;
 import dev.thinair.ducts.Airflow;
-import dev.thinair.ducts.Blower;
-import dev.thinair.ducts.Duct;
-import dev.thinair.ducts.DuctMaterial;
-import dev.thinair.ducts.DuctShape;
 import dev.thinair.ducts.DuctSystem;
-import dev.thinair.ducts.Filter;
-import dev.thinair.ducts.Register;
-import dev.thinair.ducts.WetCoil;
+import dev.thinair.examples.InventedDucts;
 import dev.thinair.examples.report.Show;
 import dev.thinair.examples.study.LinePicture;
 import dev.thinair.psychro.MoistAir;
@@ -30,9 +20,6 @@ import java.util.List;
 final class RegistersLesson {
     static final String NAME = "registers";
     private static final int RUNS = 10;
-    private static final double[][] CURVE = {
-        {0.05, 1290}, {0.2, 1240}, {0.4, 1150}, {0.6, 1030}, {0.8, 880}, {1.0, 660}, {1.2, 330}
-    };
 
     private RegistersLesson() {}
 
@@ -44,11 +31,10 @@ final class RegistersLesson {
                         SitePressure.standardAt(metres(2200)).pressure());
         // Blower tables hold for standard air; at one speed pressure goes with density (fan laws).
         double thin = DensityRatio.ofMoistAir(air).number();
-        double[] x = new double[CURVE.length];
-        double[] y = new double[CURVE.length];
-        for (int i = 0; i < CURVE.length; i++) {
-            y[i] = CURVE[i][0] * thin;
-            x[i] = CURVE[i][1];
+        double[] x = InventedDucts.blowerAirflows();
+        double[] y = InventedDucts.blowerPressures();
+        for (int i = 0; i < y.length; i++) {
+            y[i] *= thin;
         }
         LinePicture chart =
                 LinePicture.of("actual airflow, cfm", "external static pressure, in. of water")
@@ -56,7 +42,7 @@ final class RegistersLesson {
                         .within(0, 1400, 0, 1)
                         .curve("blower in this air", x, y);
         List<List<String>> rows = new ArrayList<>();
-        DuctSystem system = ducts();
+        DuctSystem system = InventedDucts.withRuns(RUNS);
         Airflow open = system.solve(air);
         Airflow last = open;
         for (int shut : new int[] {0, 2, 4, 6}) {
@@ -124,43 +110,5 @@ final class RegistersLesson {
                 .build(
                         "Closed registers and the blower curve",
                         "Where the air goes when a register is shut");
-    }
-
-    private static DuctSystem ducts() {
-        Blower.Builder blower = Blower.builder().speed("high").efficiency(percent(20));
-        for (double[] point : CURVE) {
-            blower.point(inchesOfWater(point[0]), cubicFeetPerMinute(point[1]));
-        }
-        DuctSystem.Builder b =
-                DuctSystem.builder()
-                        .blower(blower.build())
-                        .filter(
-                                Filter.of(
-                                        cubicFeetPerMinute(1000), inchesOfWater(0.15), percent(50)))
-                        .coil(
-                                WetCoil.of(
-                                        cubicFeetPerMinute(1000),
-                                        inchesOfWater(0.2),
-                                        inchesOfWater(0.25)))
-                        .returnRun(
-                                "return",
-                                "house",
-                                DuctSystem.RETURN_PLENUM,
-                                Duct.of(
-                                                DuctShape.rectangular(inches(24), inches(10)),
-                                                feet(10),
-                                                DuctMaterial.GALVANIZED)
-                                        .withLossCoefficient(1.2),
-                                Register.of(inches(30), inches(20)));
-        for (int i = 1; i <= RUNS; i++) {
-            b.supplyRun(
-                    "run " + i,
-                    DuctSystem.SUPPLY_PLENUM,
-                    "house",
-                    Duct.of(DuctShape.round(inches(6)), feet(14 + i), DuctMaterial.GALVANIZED)
-                            .withLossCoefficient(1.5),
-                    Register.of(inches(10), inches(6)));
-        }
-        return b.build();
     }
 }

@@ -2,12 +2,8 @@ package dev.thinair.examples.large;
 
 import static dev.thinair.units.Units.airChangesPerHour;
 import static dev.thinair.units.Units.celsius;
-import static dev.thinair.units.Units.cubicFeetPerMinute;
 import static dev.thinair.units.Units.cubicMetres;
 import static dev.thinair.units.Units.degrees;
-import static dev.thinair.units.Units.feet;
-import static dev.thinair.units.Units.inches;
-import static dev.thinair.units.Units.inchesOfWater;
 import static dev.thinair.units.Units.kelvinDifference;
 import static dev.thinair.units.Units.kilogramsPerSecond;
 import static dev.thinair.units.Units.metres;
@@ -23,14 +19,8 @@ import dev.thinair.cycling.Staging;
 import dev.thinair.cycling.UnitState;
 import dev.thinair.cycling.kernel.NoBalanceException;
 import dev.thinair.ducts.Airflow;
-import dev.thinair.ducts.Blower;
-import dev.thinair.ducts.Duct;
-import dev.thinair.ducts.DuctMaterial;
-import dev.thinair.ducts.DuctShape;
 import dev.thinair.ducts.DuctSystem;
-import dev.thinair.ducts.Filter;
-import dev.thinair.ducts.Register;
-import dev.thinair.ducts.WetCoil;
+import dev.thinair.examples.InventedDucts;
 import dev.thinair.loads.Appliances;
 import dev.thinair.loads.Assemblies;
 import dev.thinair.loads.Assembly;
@@ -67,7 +57,6 @@ public final class HousesByElevation {
     private static final double ELEVATION_STEP = 30; // m
     private static final int[] RUNS = {6, 8, 10, 12};
     private static final int SIZES = 25;
-    private static final double STANDARD_DENSITY = CoolingUnit.STANDARD_DENSITY;
 
     /** Rows a part. */
     public static final int ROWS = ELEVATIONS * RUNS.length * SIZES;
@@ -114,7 +103,7 @@ public final class HousesByElevation {
         House built = house(area, glass, wall);
         DuctSystem[] ducts = new DuctSystem[RUNS.length];
         for (int r = 0; r < RUNS.length; r++) {
-            ducts[r] = ducts(RUNS[r]);
+            ducts[r] = InventedDucts.withRuns(RUNS[r]);
         }
         CoolingUnit[] units = new CoolingUnit[SIZES];
         for (int s = 0; s < SIZES; s++) {
@@ -147,7 +136,7 @@ public final class HousesByElevation {
                         RUNS[r],
                         tons(s),
                         sensible,
-                        flow.kilogramsPerSecond() / STANDARD_DENSITY,
+                        flow.kilogramsPerSecond() / CoolingUnit.STANDARD_DENSITY,
                         Double.NaN,
                         Double.NaN,
                         Double.NaN
@@ -245,46 +234,5 @@ public final class HousesByElevation {
                 .infiltration(
                         Infiltration.airChanges(airChangesPerHour(0.5), cubicMetres(2.5 * area)))
                 .build();
-    }
-
-    private static DuctSystem ducts(int runs) {
-        Blower.Builder blower = Blower.builder().speed("high").efficiency(percent(20));
-        double[][] curve = {
-            {0.05, 1290}, {0.2, 1240}, {0.4, 1150}, {0.6, 1030}, {0.8, 880}, {1.0, 660}, {1.2, 330}
-        };
-        for (double[] point : curve) {
-            blower.point(inchesOfWater(point[0]), cubicFeetPerMinute(point[1]));
-        }
-        DuctSystem.Builder ducts =
-                DuctSystem.builder()
-                        .blower(blower.build())
-                        .filter(
-                                Filter.of(
-                                        cubicFeetPerMinute(1000), inchesOfWater(0.15), percent(50)))
-                        .coil(
-                                WetCoil.of(
-                                        cubicFeetPerMinute(1000),
-                                        inchesOfWater(0.2),
-                                        inchesOfWater(0.25)))
-                        .returnRun(
-                                "return",
-                                "house",
-                                DuctSystem.RETURN_PLENUM,
-                                Duct.of(
-                                                DuctShape.rectangular(inches(24), inches(10)),
-                                                feet(10),
-                                                DuctMaterial.GALVANIZED)
-                                        .withLossCoefficient(1.2),
-                                Register.of(inches(30), inches(20)));
-        for (int i = 0; i < runs; i++) {
-            ducts.supplyRun(
-                    "run " + i,
-                    DuctSystem.SUPPLY_PLENUM,
-                    "house",
-                    Duct.of(DuctShape.round(inches(6)), feet(15 + i), DuctMaterial.GALVANIZED)
-                            .withLossCoefficient(1.5),
-                    Register.of(inches(10), inches(6)));
-        }
-        return ducts.build();
     }
 }

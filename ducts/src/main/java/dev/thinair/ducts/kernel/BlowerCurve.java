@@ -239,6 +239,26 @@ public final class BlowerCurve {
         return 1 / hermiteSlope(i, p);
     }
 
+    /** d2 pressure / d flow2 at a flow whose pressure is already known. */
+    double riseBend(double q, double p) {
+        int n = flow.length;
+        if (q >= flow[0] || q <= flow[n - 1]) {
+            return 0;
+        }
+        int i = 0;
+        while (q < flow[i + 1]) {
+            i++;
+        }
+        double h = pressure[i + 1] - pressure[i];
+        double t = (p - pressure[i]) / h;
+        double secant = (flow[i + 1] - flow[i]) / h;
+        double bend =
+                (6 * (1 - 2 * t) * secant + (6 * t - 4) * slope[i] + (6 * t - 2) * slope[i + 1])
+                        / h;
+        double steep = hermiteSlope(i, p);
+        return -bend / (steep * steep * steep);
+    }
+
     private double hermite(int i, double p) {
         double h = pressure[i + 1] - pressure[i];
         double t = (p - pressure[i]) / h;

@@ -281,7 +281,7 @@ public final class Friction {
             return 64 / re;
         }
         double x = inverseRoot(TURBULENT_LIMIT, relative);
-        return Math.exp(bridge(re, x, turbulentSlope(x, TURBULENT_LIMIT, relative)));
+        return Math.exp(bridge(transition(re), transitionEnd(x), endSlope(x, relative)));
     }
 
     /** d ln f / d ln Re at any positive Reynolds number, where f is already known. */
@@ -293,7 +293,7 @@ public final class Friction {
             return -1;
         }
         double x = inverseRoot(TURBULENT_LIMIT, relative);
-        return bridgeSlope(re, x, turbulentSlope(x, TURBULENT_LIMIT, relative));
+        return bridgeSlope(transition(re), transitionEnd(x), endSlope(x, relative));
     }
 
     /**
@@ -305,10 +305,24 @@ public final class Friction {
         return -2 * K * b / (s + K * b);
     }
 
-    private static double bridge(double re, double xEnd, double slopeEnd) {
-        double t = (Math.log(re) - LN_LAMINAR_LIMIT) / TRANSITION_WIDTH;
+    /** Place between laminar and turbulent flow, 0 to 1 on the logarithm of the Reynolds number. */
+    static double transition(double re) {
+        return (Math.log(re) - LN_LAMINAR_LIMIT) / TRANSITION_WIDTH;
+    }
+
+    /** ln f where turbulent flow begins, from 1/sqrt(f) there. */
+    static double transitionEnd(double x) {
+        return -2 * Math.log(x);
+    }
+
+    /** d ln f / d ln Re where turbulent flow begins, from 1/sqrt(f) there. */
+    static double endSlope(double x, double relative) {
+        return turbulentSlope(x, TURBULENT_LIMIT, relative);
+    }
+
+    /** ln f at a place in the transition: the cubic that leaves both ends smoothly. */
+    static double bridge(double t, double end, double slopeEnd) {
         double start = LN_LAMINAR_FACTOR;
-        double end = -2 * Math.log(xEnd);
         double m0 = -TRANSITION_WIDTH;
         double m1 = slopeEnd * TRANSITION_WIDTH;
         double t2 = t * t;
@@ -319,10 +333,9 @@ public final class Friction {
                 + (t3 - t2) * m1;
     }
 
-    private static double bridgeSlope(double re, double xEnd, double slopeEnd) {
-        double t = (Math.log(re) - LN_LAMINAR_LIMIT) / TRANSITION_WIDTH;
+    /** d ln f / d ln Re at a place in the transition. */
+    static double bridgeSlope(double t, double end, double slopeEnd) {
         double start = LN_LAMINAR_FACTOR;
-        double end = -2 * Math.log(xEnd);
         double m0 = -TRANSITION_WIDTH;
         double m1 = slopeEnd * TRANSITION_WIDTH;
         double t2 = t * t;

@@ -57,6 +57,18 @@ public final class Network {
      */
     private static final double FLAT = 1e-8;
 
+    /**
+     * Change of flow, over the flow, below which a corrected step ends at rounding error: what it
+     * still neglects goes with the cube.
+     */
+    private static final double SETTLED = 3e-6;
+
+    /** Change of flow, over the flow, below which a step is worth correcting for the bend. */
+    private static final double GENTLE = 0.5;
+
+    /** Laws bent like a power of the flow; the others give their second derivative directly. */
+    private static final int[] BY_POWER = {DUCT, QUADRATIC, LEAK};
+
     /** What rounding leaves uncertain in pressure differences, over the highest pressure. */
     private static final double ROUNDING = 1e-14;
 
@@ -68,6 +80,9 @@ public final class Network {
     private final double[] gain;
     private final double[] fixedPressure;
     private final BlowerCurve[] curve;
+
+    /** Branches that are not shut, by kind. */
+    private final int[][] open;
 
     private Network(
             Topology topology,
@@ -86,6 +101,19 @@ public final class Network {
         this.gain = gain;
         this.fixedPressure = fixedPressure;
         this.curve = curve;
+        int[] size = new int[HELD + 1];
+        for (int i = 0; i < kind.length; i++) {
+            size[kind[i]] += count[i] == 0 ? 0 : 1;
+        }
+        this.open = new int[HELD + 1][];
+        for (int k = 0; k <= HELD; k++) {
+            open[k] = new int[size[k]];
+        }
+        for (int i = kind.length - 1; i >= 0; i--) {
+            if (count[i] != 0) {
+                open[kind[i]][--size[kind[i]]] = i;
+            }
+        }
     }
 
     /**
@@ -353,66 +381,50 @@ public final class Network {
         boolean cold = !w.warm;
         w.warm = false;
         start(w, cold);
-        laws(w, cold);
-        double change = Double.NaN;
-        int worst = 0;
+        laws(w);
+        if (cold) {
+            secants(w);
+        }
         for (int step = 1; step <= MAX_STEPS; step++) {
             linear(w);
-            double largest = 0;
-            int n = kind.length;
-            for (int i = 0; i < n; i++) {
-                if (count[i] == 0) {
-                    w.step[i] = 0;
-                    w.drop[i] = 0;
-                    continue;
-                }
-                double dp = w.pressure[topology.from[i]] - w.pressure[topology.to[i]] + gain[i];
-                double q = w.source[i] + w.conductance[i] * dp;
-                w.drop[i] = dp;
-                w.step[i] = q - w.flow[i];
-                largest = Math.max(largest, Math.abs(q));
-            }
-            change = 0;
-            double scale = 1e-4 * largest + 1e-300;
-            double noise = ROUNDING * w.highest;
-            for (int i = 0; i < n; i++) {
-                double d = Math.abs(w.step[i]);
-                if (d <= noise * w.conductance[i]) {
-                    // the pressures cannot say it better: continuity will, in the end
-                    continue;
-                }
-                double by = Math.abs(w.flow[i] + w.step[i]) + scale;
-                // a steep curve can still be off in pressure when its flow stands
-                if (w.conductance[i] > 0) {
-                    by = Math.min(by, 10 * w.conductance[i] * w.highest);
-                }
-                // only the few that lead are divided
-                if (!(d <= change * by)) {
-                    change = d / by;
-                    worst = i;
-                }
-            }
+            double change = newFlows(w);
             if (!(change < Double.POSITIVE_INFINITY)) {
                 throw new IllegalStateException(
                         "network solution broke down at branch \""
-                                + branchName(worst)
+                                + branchName(w.worst)
                                 + "\" in step "
                                 + step);
             }
-            boolean balanced = step > 1 || !cold;
-            double slopeHere = 0;
-            for (int i = 0; i < n; i++) {
-                slopeHere += (w.loss[i] - w.drop[i]) * w.step[i] * w.free(i);
-                w.flow[i] += w.step[i];
+            if (step == 1 && cold) {
+                shape(w);
+                laws(w);
+                continue;
             }
-            if (change < 1e-6 && balanced) {
+            if (change < SETTLED) {
+                correct(w);
+                advance(w);
+                for (int i = 0; i < w.pressure.length; i++) {
+                    int row = topology.rowOfNode[i];
+                    if (row >= 0) {
+                        w.pressure[i] += w.unknown[row];
+                    }
+                }
                 w.warm = true;
                 w.steps = step;
-                balance(w);
                 return step;
             }
-            laws(w, false);
-            if (balanced && step > 1) {
+            if (change < GENTLE) {
+                correct(w);
+            }
+            double slopeHere = 0;
+            for (int i = 0; i < kind.length; i++) {
+                slopeHere += (w.loss[i] - w.drop[i]) * w.step[i] * w.free(i);
+            }
+            advance(w);
+            laws(w);
+            w.change = change;
+            // from flows that do not balance yet the content says nothing about the step
+            if (step > (cold ? 2 : 1)) {
                 search(w, slopeHere);
             }
         }
@@ -420,26 +432,114 @@ public final class Network {
                 "network did not settle in "
                         + MAX_STEPS
                         + " steps: branch \""
-                        + branchName(worst)
+                        + branchName(w.worst)
                         + "\" still changes by "
-                        + change
+                        + w.change
                         + " of its flow");
     }
 
     /**
-     * Takes out what rounding has left of imbalance at the nodes: one more linear system, for
-     * pressure corrections small enough to carry all the digits.
+     * What the present pressures drive through every branch, and by how much of its flow the branch
+     * that changes most changes.
      */
-    private void balance(Workspace w) {
-        for (int i = 0; i < kind.length; i++) {
-            w.source[i] = w.flow[i];
+    private double newFlows(Workspace w) {
+        double largest = 0;
+        int n = kind.length;
+        for (int i = 0; i < n; i++) {
+            double dp = w.pressure[topology.from[i]] - w.pressure[topology.to[i]] + gain[i];
+            double q = w.source[i] + w.conductance[i] * dp;
+            w.drop[i] = dp;
+            w.step[i] = q - w.flow[i];
+            largest = Math.max(largest, Math.abs(q));
         }
-        eliminate(w, 0);
+        double change = 0;
+        double scale = 1e-4 * largest + 1e-300;
+        double noise = ROUNDING * w.highest;
+        for (int i = 0; i < n; i++) {
+            double d = Math.abs(w.step[i]);
+            if (d <= noise * w.conductance[i]) {
+                // the pressures cannot say it better: continuity will, in the end
+                continue;
+            }
+            double by = Math.abs(w.flow[i] + w.step[i]) + scale;
+            // a steep curve can still be off in pressure when its flow stands
+            if (w.conductance[i] > 0) {
+                by = Math.min(by, 10 * w.conductance[i] * w.highest);
+            }
+            // only the few that lead are divided
+            if (!(d <= change * by)) {
+                change = d / by;
+                w.worst = i;
+            }
+        }
+        return change;
+    }
+
+    private void advance(Workspace w) {
+        for (int i = 0; i < kind.length; i++) {
+            w.flow[i] += w.step[i];
+        }
+    }
+
+    /**
+     * Better flows than those of a first step along secants: a loss that goes with the square of
+     * the flow drives the geometric mean of the flow that the secant was drawn for and the one it
+     * gave. These flows do not balance; the next step makes them.
+     */
+    private void shape(Workspace w) {
+        for (int k = DUCT; k <= LEAK; k++) {
+            for (int i : open[k]) {
+                double q = w.flow[i] + w.step[i];
+                w.flow[i] = Math.copySign(Math.sqrt(Math.abs(q) * w.flow[i]), q);
+            }
+        }
+        for (int k = POLYNOMIAL; k <= HELD; k++) {
+            for (int i : open[k]) {
+                w.flow[i] += w.step[i];
+            }
+        }
+    }
+
+    /**
+     * Adds to a Newton step what it neglects: the bend of the laws (Chebyshev's correction), and
+     * what rounding has left of imbalance at the nodes. Both go through the linear system once
+     * more, for corrections small enough to carry all the digits.
+     */
+    private void correct(Workspace w) {
+        double[] source = w.source;
+        for (int i = 0; i < kind.length; i++) {
+            source[i] = w.flow[i] + w.step[i];
+        }
+        for (int k : BY_POWER) {
+            for (int i : open[k]) {
+                double q = w.flow[i];
+                double d = w.step[i];
+                // exponent of the power law with this value and slope
+                double power = q / (w.conductance[i] * w.loss[i]);
+                if (Math.abs(d) < 0.5 * Math.abs(q) && power > 1 && power < 2.5) {
+                    source[i] -= 0.5 * (power - 1) * d * d / q;
+                }
+            }
+        }
+        for (int i : open[FILTER]) {
+            double d = w.step[i] / count[i];
+            source[i] -= w.conductance[i] * w.b[i] * Math.copySign(d * d, w.flow[i]);
+        }
+        for (int i : open[POLYNOMIAL]) {
+            double d = w.step[i] / count[i];
+            source[i] += w.conductance[i] * w.ratio * data[i * WIDTH + 2] * d * d;
+        }
+        for (int i : open[TABLE]) {
+            double d = w.step[i] / count[i];
+            double bend = curve[i].riseBend(w.flow[i] / count[i], -w.loss[i] / w.ratio);
+            source[i] += 0.5 * w.conductance[i] * w.ratio * bend * d * d;
+        }
+        substitute(w, 0);
         int[] a = topology.rowFrom;
         int[] b = topology.rowTo;
         for (int i = 0; i < kind.length; i++) {
             double dp = (a[i] >= 0 ? w.unknown[a[i]] : 0) - (b[i] >= 0 ? w.unknown[b[i]] : 0);
-            w.flow[i] += w.conductance[i] * dp;
+            w.step[i] = source[i] + w.conductance[i] * dp - w.flow[i];
         }
     }
 
@@ -466,7 +566,7 @@ public final class Network {
                 w.flow[i] += back * w.step[i];
             }
             t1 = t;
-            laws(w, false);
+            laws(w);
         }
     }
 
@@ -515,7 +615,14 @@ public final class Network {
      */
     private void start(Workspace w, boolean cold) {
         for (int i = 0; i < kind.length; i++) {
-            if (!cold && (w.flow[i] != 0 || count[i] == 0)) {
+            if (count[i] == 0) {
+                w.flow[i] = 0;
+                w.loss[i] = 0;
+                w.conductance[i] = 0;
+                w.source[i] = 0;
+                continue;
+            }
+            if (!cold && w.flow[i] != 0) {
                 continue;
             }
             int at = i * WIDTH;
@@ -543,110 +650,116 @@ public final class Network {
 
     /**
      * Value and slope of every branch law at the present flows, turned into {@code Q = source +
-     * conductance dp}. With {@code secant} the passive branches are drawn through the origin
-     * instead: the first step then only needs the right order of size, not the right sign.
+     * conductance dp}. Kind by kind, so that the processor need not guess which law comes next.
      */
-    private void laws(Workspace w, boolean secant) {
-        double[] loss = w.loss;
-        for (int i = 0; i < kind.length; i++) {
-            double m = count[i];
-            if (m == 0) {
-                w.conductance[i] = 0;
-                w.source[i] = 0;
-                w.flow[i] = 0;
-                loss[i] = 0;
-                continue;
-            }
-            double total = w.flow[i];
-            double signed = m == 1 ? total : total / m;
+    private void laws(Workspace w) {
+        ducts(w);
+        for (int i : open[QUADRATIC]) {
+            double q = w.flow[i] / count[i];
+            double resistance = w.a[i] * Math.abs(q);
+            set(w, i, resistance * q, Math.max(2 * resistance, w.d[i]));
+        }
+        for (int i : open[FILTER]) {
+            double q = w.flow[i] / count[i];
+            double turbulent = w.b[i] * Math.abs(q);
+            set(w, i, (w.a[i] + turbulent) * q, w.a[i] + Math.max(2 * turbulent, w.d[i]));
+        }
+        for (int i : open[LEAK]) {
+            double signed = w.flow[i] / count[i];
             double q = Math.abs(signed);
-            double h;
-            double slope;
+            double h = Math.pow(q * w.a[i], w.b[i]);
+            set(w, i, Math.copySign(h, signed), h > FLAT ? h * w.b[i] / q : w.d[i]);
+        }
+        for (int i : open[POLYNOMIAL]) {
+            double q = w.flow[i] / count[i];
             int at = i * WIDTH;
-            boolean passive = true;
-            switch (kind[i]) {
-                case DUCT -> {
-                    double re = q * w.a[i];
-                    if (re >= Friction.TURBULENT_LIMIT) {
-                        double rel = w.e[i];
-                        double x = Friction.inverseRoot(re, rel);
-                        // f and its slope share one division: x^2 times Re (s + K b)
-                        double kb = 0.868588963806503655 * 2.51;
-                        double z = re * (rel * (1 / 3.7)) + 2.51 * x + kb;
-                        double part = w.b[i] / (x * x * z);
-                        double f = part * z;
-                        h = (f + w.c[i]) * q * q;
-                        slope = 2 * (f + w.c[i] - kb * part) * q;
-                    } else if (re <= Friction.LAMINAR_LIMIT) {
-                        double lin = 64 * w.b[i] / w.a[i];
-                        h = (lin + w.c[i] * q) * q;
-                        slope = lin + 2 * w.c[i] * q;
-                    } else {
-                        double f = Friction.factor(re, w.e[i]);
-                        double turn = Friction.slope(re, w.e[i], f);
-                        f *= w.b[i];
-                        h = (f + w.c[i]) * q * q;
-                        slope = ((2 + turn) * f + 2 * w.c[i]) * q;
-                    }
-                    slope = Math.max(slope, w.d[i]);
-                }
-                case QUADRATIC -> {
-                    h = w.a[i] * q * q;
-                    slope = Math.max(2 * w.a[i] * q, w.d[i]);
-                }
-                case FILTER -> {
-                    h = (w.a[i] + w.b[i] * q) * q;
-                    slope = w.a[i] + Math.max(2 * w.b[i] * q, w.d[i]);
-                }
-                case LEAK -> {
-                    h = Math.pow(q * w.a[i], w.b[i]);
-                    slope = h > FLAT ? h * w.b[i] / q : w.d[i];
-                }
-                case POLYNOMIAL -> {
-                    double a1 = data[at + 1];
-                    double a2 = data[at + 2];
-                    double floor = 2 * Math.sqrt(-a2 * FLAT);
-                    if (signed >= 0) {
-                        h = -w.ratio * (data[at] + (a1 + a2 * signed) * signed);
-                        slope = w.ratio * Math.max(floor, -a1 - 2 * a2 * signed);
-                    } else {
-                        h = -w.ratio * (data[at] + Math.min(a1, -floor) * signed);
-                        slope = w.ratio * Math.max(floor, -a1);
-                    }
-                    passive = false;
-                }
-                case TABLE -> {
-                    double rise = curve[i].riseAt(signed);
-                    h = -w.ratio * rise;
-                    slope = -w.ratio * curve[i].riseSlope(signed, rise);
-                    passive = false;
-                }
-                default -> {
-                    w.conductance[i] = 0;
-                    w.source[i] = data[at];
-                    loss[i] = 0;
-                    continue;
-                }
-            }
-            if (passive && signed < 0) {
-                h = -h;
-            }
-            loss[i] = h;
-            double g;
-            if (secant && passive) {
-                g = m * q / Math.abs(h);
-                w.source[i] = 0;
+            double a1 = data[at + 1];
+            double a2 = data[at + 2];
+            double floor = 2 * Math.sqrt(-a2 * FLAT);
+            if (q >= 0) {
+                set(
+                        w,
+                        i,
+                        -w.ratio * (data[at] + (a1 + a2 * q) * q),
+                        w.ratio * Math.max(floor, -a1 - 2 * a2 * q));
             } else {
-                g = m / slope;
-                w.source[i] = total - g * h;
+                // straight on, so that the rise keeps falling with flow
+                double straight = Math.max(floor, -a1);
+                set(w, i, -w.ratio * (data[at] - straight * q), w.ratio * straight);
             }
-            w.conductance[i] = g;
+        }
+        for (int i : open[TABLE]) {
+            double q = w.flow[i] / count[i];
+            double rise = curve[i].riseAt(q);
+            set(w, i, -w.ratio * rise, -w.ratio * curve[i].riseSlope(q, rise));
+        }
+        for (int i : open[HELD]) {
+            w.conductance[i] = 0;
+            w.source[i] = data[i * WIDTH];
+            w.loss[i] = 0;
+        }
+    }
+
+    private void ducts(Workspace w) {
+        for (int i : open[DUCT]) {
+            double q = w.flow[i] / count[i];
+            double size = Math.abs(q);
+            double re = size * w.a[i];
+            double c = w.c[i];
+            double rel = w.e[i];
+            double resistance;
+            double slope;
+            if (re >= Friction.TURBULENT_LIMIT) {
+                double x = Friction.inverseRoot(re, rel);
+                // f and its slope share one division: x^2 times Re (s + K b)
+                double kb = 0.868588963806503655 * 2.51;
+                double z = re * (rel * (1 / 3.7)) + 2.51 * x + kb;
+                double part = w.b[i] / (x * x * z);
+                double f = part * z + c;
+                resistance = f * size;
+                slope = 2 * (f - kb * part) * size;
+            } else if (re <= Friction.LAMINAR_LIMIT) {
+                double laminar = 64 * w.b[i] / w.a[i];
+                resistance = laminar + c * size;
+                slope = laminar + 2 * c * size;
+            } else {
+                double x = Friction.inverseRoot(Friction.TURBULENT_LIMIT, rel);
+                double t = Friction.transition(re);
+                double end = Friction.transitionEnd(x);
+                double endSlope = Friction.endSlope(x, rel);
+                double f = w.b[i] * Math.exp(Friction.bridge(t, end, endSlope));
+                double turn = Friction.bridgeSlope(t, end, endSlope);
+                resistance = (f + c) * size;
+                slope = ((2 + turn) * f + 2 * c) * size;
+            }
+            set(w, i, resistance * q, Math.max(slope, w.d[i]));
+        }
+    }
+
+    private void set(Workspace w, int i, double loss, double slope) {
+        double g = count[i] / slope;
+        w.loss[i] = loss;
+        w.conductance[i] = g;
+        w.source[i] = w.flow[i] - g * loss;
+    }
+
+    /**
+     * Draws the passive branches through the origin instead: a first step then only needs flows of
+     * the right order of size.
+     */
+    private void secants(Workspace w) {
+        for (int k = DUCT; k <= LEAK; k++) {
+            for (int i : open[k]) {
+                w.conductance[i] = w.flow[i] / w.loss[i];
+                w.source[i] = 0;
+            }
         }
     }
 
     /** Pressures from conductances and sources. */
     private void linear(Workspace w) {
-        eliminate(w, 1);
+        factor(w);
+        substitute(w, 1);
         double highest = 0;
         int[] rows = topology.rowOfNode;
         for (int i = 0; i < rows.length; i++) {
@@ -657,42 +770,30 @@ public final class Network {
         w.highest = highest;
     }
 
-    /** Assembles and eliminates; known pressures and gains count times {@code known}, 0 or 1. */
-    private void eliminate(Workspace w, double known) {
+    /** Gathers the conductances and eliminates node after node. */
+    private void factor(Workspace w) {
         Topology t = topology;
         double[] ground = w.ground;
-        double[] right = w.right;
         double[] mesh = w.mesh;
         Arrays.fill(ground, 0);
-        Arrays.fill(right, 0);
         Arrays.fill(mesh, 0);
         for (int i = 0; i < kind.length; i++) {
-            double g = w.conductance[i];
-            double s = w.source[i] + g * gain[i] * known;
             int a = t.rowFrom[i];
             int b = t.rowTo[i];
-            if (a >= 0) {
-                right[a] -= s;
-                if (b >= 0) {
-                    right[b] += s;
-                    mesh[t.slot[i]] += g;
-                } else {
-                    ground[a] += g;
-                    right[a] += g * fixedPressure[~b] * known;
-                }
+            if (t.slot[i] >= 0) {
+                mesh[t.slot[i]] += w.conductance[i];
+            } else if (a >= 0) {
+                ground[a] += w.conductance[i];
             } else if (b >= 0) {
-                right[b] += s;
-                ground[b] += g;
-                right[b] += g * fixedPressure[~a] * known;
+                ground[b] += w.conductance[i];
             }
         }
         int[] start = t.columnStart;
         int[] row = t.slotRow;
         int[] fill = t.fillTarget;
         int f = 0;
-        int n = t.unknowns;
         double[] pivot = w.pivot;
-        for (int k = 0; k < n; k++) {
+        for (int k = 0; k < t.unknowns; k++) {
             int lo = start[k];
             int hi = start[k + 1];
             double d = ground[k];
@@ -703,21 +804,53 @@ public final class Network {
             pivot[k] = inverse;
             for (int s = lo; s < hi; s++) {
                 double l = mesh[s] * inverse;
-                int j = row[s];
-                ground[j] += l * ground[k];
-                right[j] += l * right[k];
+                ground[row[s]] += l * ground[k];
                 for (int u = s + 1; u < hi; u++) {
                     mesh[fill[f++]] += l * mesh[u];
                 }
             }
         }
+    }
+
+    /**
+     * Pressures of the factored system from the sources; known pressures and gains count times
+     * {@code known}, 0 or 1.
+     */
+    private void substitute(Workspace w, double known) {
+        Topology t = topology;
+        double[] right = w.right;
+        double[] mesh = w.mesh;
+        Arrays.fill(right, 0);
+        for (int i = 0; i < kind.length; i++) {
+            double g = w.conductance[i];
+            double s = w.source[i] + g * gain[i] * known;
+            int a = t.rowFrom[i];
+            int b = t.rowTo[i];
+            if (a >= 0) {
+                right[a] -= b >= 0 ? s : s - g * fixedPressure[~b] * known;
+            }
+            if (b >= 0) {
+                right[b] += a >= 0 ? s : s + g * fixedPressure[~a] * known;
+            }
+        }
+        int[] start = t.columnStart;
+        int[] row = t.slotRow;
+        int n = t.unknowns;
+        double[] pivot = w.pivot;
         double[] p = w.unknown;
+        for (int k = 0; k < n; k++) {
+            double part = right[k] * pivot[k];
+            p[k] = part;
+            for (int s = start[k]; s < start[k + 1]; s++) {
+                right[row[s]] += mesh[s] * part;
+            }
+        }
         for (int k = n - 1; k >= 0; k--) {
-            double sum = right[k];
+            double sum = 0;
             for (int s = start[k]; s < start[k + 1]; s++) {
                 sum += mesh[s] * p[row[s]];
             }
-            p[k] = sum * pivot[k];
+            p[k] += sum * pivot[k];
         }
     }
 
@@ -746,7 +879,7 @@ public final class Network {
         prepare(density, viscosity, w);
         Arrays.fill(w.flow, 1e-3);
         w.flow[branch] = flow;
-        laws(w, false);
+        laws(w);
         return w.loss[branch];
     }
 
@@ -827,6 +960,8 @@ public final class Network {
         final double[] pressure;
         double ratio;
         double highest;
+        double change;
+        int worst;
         int steps;
         boolean warm;
 
@@ -1197,262 +1332,6 @@ public final class Network {
                     gain,
                     fixed,
                     curves.toArray(new BlowerCurve[0]));
-        }
-    }
-
-    /** Who joins whom, and in which order nodes are eliminated. Shared by all changed copies. */
-    private static final class Topology {
-        final String[] nodeName;
-        final String[] branchName;
-        final int[] from;
-        final int[] to;
-
-        /** Elimination row of a node, or the complement of its number among fixed nodes. */
-        final int[] rowOfNode;
-
-        final int[] rowFrom;
-        final int[] rowTo;
-        final int unknowns;
-
-        /** Slot in which a branch's conductance gathers; -1 if it touches a fixed node. */
-        final int[] slot;
-
-        final int slots;
-        final int[] columnStart;
-        final int[] slotRow;
-
-        /** Slots that elimination adds to, in the order in which it does. */
-        final int[] fillTarget;
-
-        private Topology(
-                String[] nodeName,
-                String[] branchName,
-                int[] from,
-                int[] to,
-                int[] rowOfNode,
-                int unknowns,
-                int[] slot,
-                int[] columnStart,
-                int[] slotRow,
-                int[] fillTarget) {
-            this.nodeName = nodeName;
-            this.branchName = branchName;
-            this.from = from;
-            this.to = to;
-            this.rowOfNode = rowOfNode;
-            this.unknowns = unknowns;
-            this.slot = slot;
-            this.slots = slotRow.length;
-            this.columnStart = columnStart;
-            this.slotRow = slotRow;
-            this.fillTarget = fillTarget;
-            this.rowFrom = new int[from.length];
-            this.rowTo = new int[from.length];
-            for (int i = 0; i < from.length; i++) {
-                rowFrom[i] = rowOfNode[from[i]];
-                rowTo[i] = rowOfNode[to[i]];
-            }
-        }
-
-        static Topology of(
-                List<String> nodeNames,
-                List<Double> pressures,
-                List<String> branchNames,
-                List<int[]> ends) {
-            int nodes = nodeNames.size();
-            int[] from = ends.stream().mapToInt(e -> e[0]).toArray();
-            int[] to = ends.stream().mapToInt(e -> e[1]).toArray();
-            boolean[] known = new boolean[nodes];
-            int[] rowOfNode = new int[nodes];
-            int fixed = 0;
-            for (int i = 0; i < nodes; i++) {
-                known[i] = !Double.isNaN(pressures.get(i));
-                if (known[i]) {
-                    rowOfNode[i] = ~fixed++;
-                }
-            }
-            int unknowns = nodes - fixed;
-            int[][] later = order(from, to, known, rowOfNode, unknowns);
-            int[] columnStart = new int[unknowns + 1];
-            for (int k = 0; k < unknowns; k++) {
-                columnStart[k + 1] = columnStart[k] + later[k].length;
-            }
-            int[] slotRow = new int[columnStart[unknowns]];
-            for (int k = 0; k < unknowns; k++) {
-                int[] rows = Arrays.stream(later[k]).map(v -> rowOfNode[v]).sorted().toArray();
-                System.arraycopy(rows, 0, slotRow, columnStart[k], rows.length);
-            }
-            int fills = 0;
-            for (int k = 0; k < unknowns; k++) {
-                int c = columnStart[k + 1] - columnStart[k];
-                fills += c * (c - 1) / 2;
-            }
-            int[] fillTarget = new int[fills];
-            int f = 0;
-            for (int k = 0; k < unknowns; k++) {
-                for (int s = columnStart[k]; s < columnStart[k + 1]; s++) {
-                    for (int u = s + 1; u < columnStart[k + 1]; u++) {
-                        fillTarget[f++] = find(columnStart, slotRow, slotRow[s], slotRow[u]);
-                    }
-                }
-            }
-            int[] slot = new int[from.length];
-            for (int i = 0; i < from.length; i++) {
-                int a = rowOfNode[from[i]];
-                int b = rowOfNode[to[i]];
-                slot[i] =
-                        a >= 0 && b >= 0
-                                ? find(columnStart, slotRow, Math.min(a, b), Math.max(a, b))
-                                : -1;
-            }
-            return new Topology(
-                    nodeNames.toArray(new String[0]),
-                    branchNames.toArray(new String[0]),
-                    from,
-                    to,
-                    rowOfNode,
-                    unknowns,
-                    slot,
-                    columnStart,
-                    slotRow,
-                    fillTarget);
-        }
-
-        /**
-         * Minimum-degree elimination order: fills in the rows and returns, for each row, the nodes
-         * still joined to it when its turn comes. Nodes wait in stacks by degree, in which an
-         * outdated entry is skipped when met, so that a tree takes linear time.
-         */
-        private static int[][] order(
-                int[] from, int[] to, boolean[] known, int[] rowOfNode, int unknowns) {
-            int nodes = known.length;
-            int[][] near = new int[nodes][4];
-            int[] degree = new int[nodes];
-            for (int i = 0; i < from.length; i++) {
-                if (!known[from[i]] && !known[to[i]]) {
-                    join(near, degree, from[i], to[i]);
-                    join(near, degree, to[i], from[i]);
-                }
-            }
-            int[][] stack = new int[unknowns + 1][];
-            int[] height = new int[unknowns + 1];
-            for (int i = nodes - 1; i >= 0; i--) {
-                if (!known[i]) {
-                    push(stack, height, degree[i], i);
-                }
-            }
-            boolean[] gone = new boolean[nodes];
-            int[][] later = new int[unknowns][];
-            int d = 0;
-            for (int k = 0; k < unknowns; k++) {
-                int v = -1;
-                while (v < 0) {
-                    while (height[d] == 0) {
-                        d++;
-                    }
-                    int top = stack[d][--height[d]];
-                    if (!gone[top] && degree[top] == d) {
-                        v = top;
-                    }
-                }
-                gone[v] = true;
-                rowOfNode[v] = k;
-                int[] around = Arrays.copyOf(near[v], degree[v]);
-                later[k] = around;
-                for (int a : around) {
-                    part(near, degree, a, v);
-                }
-                for (int a : around) {
-                    for (int b : around) {
-                        if (a != b) {
-                            join(near, degree, a, b);
-                        }
-                    }
-                }
-                for (int a : around) {
-                    push(stack, height, degree[a], a);
-                    d = Math.min(d, degree[a]);
-                }
-            }
-            return later;
-        }
-
-        private static void push(int[][] stack, int[] height, int degree, int node) {
-            if (stack[degree] == null) {
-                stack[degree] = new int[8];
-            } else if (height[degree] == stack[degree].length) {
-                stack[degree] = Arrays.copyOf(stack[degree], 2 * height[degree]);
-            }
-            stack[degree][height[degree]++] = node;
-        }
-
-        private static void join(int[][] near, int[] degree, int a, int b) {
-            for (int i = 0; i < degree[a]; i++) {
-                if (near[a][i] == b) {
-                    return;
-                }
-            }
-            if (degree[a] == near[a].length) {
-                near[a] = Arrays.copyOf(near[a], 2 * degree[a]);
-            }
-            near[a][degree[a]++] = b;
-        }
-
-        private static void part(int[][] near, int[] degree, int a, int b) {
-            for (int i = 0; i < degree[a]; i++) {
-                if (near[a][i] == b) {
-                    near[a][i] = near[a][--degree[a]];
-                    return;
-                }
-            }
-        }
-
-        private static int find(int[] columnStart, int[] slotRow, int column, int row) {
-            int at =
-                    Arrays.binarySearch(slotRow, columnStart[column], columnStart[column + 1], row);
-            if (at < 0) {
-                throw new IllegalStateException(
-                        "elimination has no place for " + column + ", " + row);
-            }
-            return at;
-        }
-
-        private static int head(int[] parent, int i) {
-            int at = i;
-            while (parent[at] != at) {
-                parent[at] = parent[parent[at]];
-                at = parent[at];
-            }
-            return at;
-        }
-
-        /** Refuses a network in which some node's pressure is not tied to a known one. */
-        void requireReach(double[] count) {
-            int nodes = nodeName.length;
-            int[] parent = new int[nodes + 1];
-            for (int i = 0; i < nodes; i++) {
-                parent[i] = rowOfNode[i] < 0 ? nodes : i;
-            }
-            parent[nodes] = nodes;
-            if (unknowns == nodes) {
-                throw new IllegalArgumentException("the network has no node of known pressure");
-            }
-            for (int i = 0; i < from.length; i++) {
-                if (count[i] > 0) {
-                    parent[head(parent, from[i])] = head(parent, to[i]);
-                }
-            }
-            int ground = head(parent, nodes);
-            List<String> lost = new ArrayList<>();
-            for (int i = 0; i < nodes; i++) {
-                if (head(parent, i) != ground) {
-                    lost.add(nodeName[i]);
-                }
-            }
-            if (!lost.isEmpty()) {
-                throw new IllegalArgumentException(
-                        "no open way leads from " + lost + " to any place of known pressure");
-            }
         }
     }
 }

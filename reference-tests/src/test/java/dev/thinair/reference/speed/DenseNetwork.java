@@ -17,7 +17,6 @@ import org.apache.commons.math3.linear.RealVector;
 final class DenseNetwork {
 
     private static final double FAN_RISE = 300;
-    private static final double FAN_SLOPE = -40;
     private static final double REFERENCE = 1.2041;
 
     /** Branch of a duct, or of a register, which has no length; the last one is the blower. */
@@ -28,43 +27,68 @@ final class DenseNetwork {
     }
 
     private final List<Branch> branches = new ArrayList<>();
+    private final double fanSlope;
     private final double fanBend;
     private int nodes = 2;
 
-    private DenseNetwork(double fanBend) {
-        this.fanBend = fanBend;
+    private DenseNetwork(double size) {
+        // the larger blower reaches the same pressures at flows in proportion
+        this.fanSlope = -40 / size;
+        this.fanBend = -420 / (size * size);
     }
 
     /**
      * A trunk with reductions, runs of five to seven inches each ending in a register, one return,
-     * one blower: of every 13 branches three are trunks, five runs and five registers.
+     * one blower: of every 13 branches three are trunks, five runs and five registers. The more
+     * branches, the longer the trunk: that of 640 branches is 380 m long, and what is left at its
+     * end flows without turbulence.
      */
     static DenseNetwork house(int count) {
+        return layout(count, 1);
+    }
+
+    /** The same with one such trunk, of about 40 branches, for every 40 branches. */
+    static DenseNetwork wing(int count) {
+        return layout(count, Math.max(1, count / 40));
+    }
+
+    private static DenseNetwork layout(int count, int arms) {
         double size = count / 40.0;
-        DenseNetwork n = new DenseNetwork(-420 / (size * size));
+        DenseNetwork n = new DenseNetwork(size);
         // node -1 is the house, 0 the return plenum, 1 the supply plenum
         n.branches.add(new Branch(-1, 0, 0.5 * Math.sqrt(size), 6, 2.5));
-        double[] sizes = {0.1524, 0.1778, 0.127};
-        int node = 1;
-        int trunks = Math.max(1, (count - 2) * 9 / 38);
-        int runs = (count - 2 - trunks) / 2;
-        trunks = count - 2 - 2 * runs;
-        int made = 0;
-        for (int t = 0; t < trunks; t++) {
-            double left = (double) (trunks - t) / trunks;
-            n.branches.add(
-                    new Branch(node, n.nodes, 0.2 + 0.35 * Math.sqrt(size * left), 2.5, 0.1));
-            node = n.nodes++;
-            while (made < runs * (t + 1) / trunks) {
-                double d = sizes[made % 3];
-                int boot = n.nodes++;
-                n.branches.add(new Branch(node, boot, d, 4 + made % 5, 1.4));
-                n.branches.add(new Branch(boot, -1, 1.25 * d, 0, 3 + made % 2));
-                made++;
-            }
+        for (int arm = 0; arm < arms; arm++) {
+            n.arm(arm, (count - 2) * (arm + 1) / arms - (count - 2) * arm / arms, size / arms);
         }
         n.branches.add(new Branch(0, 1, 0, 0, 0));
         return n;
+    }
+
+    private void arm(int arm, int count, double size) {
+        double[] sizes = {0.1524, 0.1778, 0.127};
+        int node = 1;
+        int trunks = Math.max(1, count * 9 / 38);
+        int runs = (count - trunks) / 2;
+        trunks = count - 2 * runs;
+        int made = 0;
+        for (int t = 0; t < trunks; t++) {
+            double left = (double) (trunks - t) / trunks;
+            branches.add(
+                    new Branch(
+                            node,
+                            nodes,
+                            0.2 + 0.35 * Math.sqrt(size * left),
+                            2.5 + 0.3 * (arm % 4),
+                            0.1));
+            node = nodes++;
+            while (made < runs * (t + 1) / trunks) {
+                double d = sizes[(made + arm) % 3];
+                int boot = nodes++;
+                branches.add(new Branch(node, boot, d, 4 + (made + 2 * arm) % 5, 1.4));
+                branches.add(new Branch(boot, -1, 1.25 * d, 0, 3 + made % 2));
+                made++;
+            }
+        }
     }
 
     Network network() {
@@ -78,7 +102,7 @@ final class DenseNetwork {
             int from = r.from < 0 ? room : r.from + 1;
             int to = r.to < 0 ? room : r.to + 1;
             if (r.diameter == 0) {
-                b.blower("blower", from, to, FAN_RISE, FAN_SLOPE, fanBend);
+                b.blower("blower", from, to, FAN_RISE, fanSlope, fanBend);
             } else if (r.length == 0) {
                 double resistance = r.coefficient * REFERENCE / 2 / (r.area() * r.area());
                 b.quadratic("register " + i, from, to, resistance);
@@ -110,9 +134,9 @@ final class DenseNetwork {
                     b.diameter > 0
                             ? 3 * b.area()
                             : 0.7
-                                    * (FAN_SLOPE
+                                    * (fanSlope
                                             + Math.sqrt(
-                                                    FAN_SLOPE * FAN_SLOPE - 4 * fanBend * FAN_RISE))
+                                                    fanSlope * fanSlope - 4 * fanBend * FAN_RISE))
                                     / (-2 * fanBend);
         }
         for (int step = 1; step <= 50; step++) {
@@ -173,8 +197,8 @@ final class DenseNetwork {
         double slope;
         if (b.diameter == 0) {
             double ratio = density / REFERENCE;
-            loss = -ratio * (FAN_RISE + (FAN_SLOPE + fanBend * q) * q);
-            slope = -ratio * (FAN_SLOPE + 2 * fanBend * q);
+            loss = -ratio * (FAN_RISE + (fanSlope + fanBend * q) * q);
+            slope = -ratio * (fanSlope + 2 * fanBend * q);
         } else {
             double velocity = Math.abs(q) / b.area();
             double friction = 0;

@@ -181,7 +181,7 @@ public class DuctBenchmark {
         return h.dense.solve(DENSITY, VISCOSITY, false);
     }
 
-    /** Layouts of one make and growing size. */
+    /** Layouts of one make and growing size: more trunks, so that the air moves alike in all. */
     @State(Scope.Thread)
     public static class Layout {
         /** How many branches. */
@@ -194,17 +194,47 @@ public class DuctBenchmark {
         /** Builds it. */
         @Setup
         public void build() {
-            network = DenseNetwork.house(branches).network();
+            network = tree(DenseNetwork.wing(branches), branches);
             workspace = network.workspace();
-            if (!network.isTree() || network.branchCount() != branches) {
-                throw new IllegalStateException("not the layout meant");
-            }
         }
+    }
+
+    /** Layouts of growing size in which one trunk grows longer. */
+    @State(Scope.Thread)
+    public static class LongTrunk {
+        /** How many branches. */
+        @Param({"40", "160", "640"})
+        public int branches;
+
+        Network network;
+        Network.Workspace workspace;
+
+        /** Builds it. */
+        @Setup
+        public void build() {
+            network = tree(DenseNetwork.house(branches), branches);
+            workspace = network.workspace();
+        }
+    }
+
+    private static Network tree(DenseNetwork ducts, int branches) {
+        Network network = ducts.network();
+        if (!network.isTree() || network.branchCount() != branches) {
+            throw new IllegalStateException("not the layout meant");
+        }
+        return network;
     }
 
     /** A tree from a cold start, to see how time grows. */
     @Benchmark
     public int growth(Layout l) {
+        l.workspace.cool();
+        return l.network.solve(DENSITY, VISCOSITY, l.workspace);
+    }
+
+    /** The same on one trunk, whose far end needs more Newton steps the longer it is. */
+    @Benchmark
+    public int growthOfOneTrunk(LongTrunk l) {
         l.workspace.cool();
         return l.network.solve(DENSITY, VISCOSITY, l.workspace);
     }

@@ -191,7 +191,9 @@ public final class QuantityText {
     }
 
     /**
-     * The quantity in both unit systems: as given first, in the other system in brackets.
+     * The quantity in both unit systems: as given first, in the other system in brackets. What
+     * ducts have of pressure is read in inches of water, what the air has, from 10 kPa on, in
+     * inches of mercury.
      *
      * @param quantity the quantity
      * @param digits significant digits of both numbers, 1 to 17
@@ -208,6 +210,10 @@ public final class QuantityText {
             return first;
         }
         Unit<?> other = written.otherSystem();
+        if (other.equals(Units.INCH_OF_WATER)
+                && converted(quantity, Units.PASCAL) >= LEAST_AIR_PRESSURE) {
+            other = Units.INCH_OF_MERCURY;
+        }
         double number = converted(quantity, other);
         if (Math.abs(number) < ZERO_POINT_ROUNDING && other.isCompatible(Units.KELVIN)) {
             number = 0;
@@ -267,6 +273,9 @@ public final class QuantityText {
      * What rounding can leave of a zero point (273.15, 459.67) when a temperature changes scale.
      */
     private static final double ZERO_POINT_ROUNDING = 1e-11;
+
+    /** No duct has as much, no place with air as little; Pa. */
+    private static final double LEAST_AIR_PRESSURE = 10_000;
 
     private static double converted(Quantity<?> quantity, Unit<?> unit) {
         return Crossing.convert(quantity, unit);

@@ -302,6 +302,18 @@ public final class Formula {
                 + "</mi></msub>";
     }
 
+    /** A symbol as it stands in running HTML. */
+    static String symbolHtml(String name) {
+        int bar = name.indexOf('_');
+        String stem = bar < 0 ? name : name.substring(0, bar);
+        String html = "<var>" + Working.escape(GREEK.getOrDefault(stem, stem)) + "</var>";
+        if (bar < 0) {
+            return html;
+        }
+        String sub = name.substring(bar + 1).replace('_', ',');
+        return html + "<sub>" + Working.escape(GREEK.getOrDefault(sub, sub)) + "</sub>";
+    }
+
     @Override
     public boolean equals(Object other) {
         return other instanceof Formula that

@@ -244,7 +244,7 @@ public final class Working {
             out.append("<th>source</th></tr>\n");
             for (Given g : given) {
                 out.append("<tr><td>")
-                        .append(escape(g.symbol))
+                        .append(Formula.symbolHtml(g.symbol))
                         .append("</td><td>")
                         .append(escape(g.name))
                         .append("</td><td>")
@@ -260,10 +260,10 @@ public final class Working {
             out.append("<li><p>").append(escape(s.name)).append("</p>\n<p>");
             out.append(s.formula.mathMl()).append("</p>\n");
             if (!s.inputs.isEmpty()) {
-                out.append("<p>with ").append(escape(inputs(s))).append("</p>\n");
+                out.append("<p>with ").append(inputsHtml(s)).append("</p>\n");
             }
             out.append("<p><strong>")
-                    .append(escape(s.symbol))
+                    .append(Formula.symbolHtml(s.symbol))
                     .append(" = ")
                     .append(escape(shown(s.result)))
                     .append("</strong></p>\n<p><small>Source: ")
@@ -279,6 +279,17 @@ public final class Working {
         List<String> parts = new ArrayList<>();
         step.inputs.forEach(
                 i -> parts.add(i.symbol + " = " + QuantityText.format(i.value, DIGITS)));
+        return String.join(", ", parts);
+    }
+
+    private static String inputsHtml(Step step) {
+        List<String> parts = new ArrayList<>();
+        step.inputs.forEach(
+                i ->
+                        parts.add(
+                                Formula.symbolHtml(i.symbol)
+                                        + " = "
+                                        + escape(QuantityText.format(i.value, DIGITS))));
         return String.join(", ", parts);
     }
 

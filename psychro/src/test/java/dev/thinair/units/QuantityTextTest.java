@@ -307,6 +307,10 @@ class QuantityTextTest {
         assertThat(QuantityText.formatBoth(Units.tonsOfRefrigeration(3), 3))
                 .isEqualTo("3 ton (10.6 kW)");
         assertThat(QuantityText.formatBoth(Units.percent(20), 3)).isEqualTo("20 %");
+        assertThat(QuantityText.formatBoth(Units.pascals(125), 3))
+                .isEqualTo("125 Pa (0.502 in. w.g.)");
+        assertThat(QuantityText.formatBoth(Units.pascals(77_541), 4))
+                .isEqualTo("77540 Pa (22.9 inHg)");
         assertThat(QuantityText.formatIn(Units.tonsOfRefrigeration(3), Units.BTU_PER_HOUR, 5))
                 .isEqualTo("36000 BTU/h");
         assertThat(Units.inchesOfWater(0.5)).hasToString("0.5 in. w.g.");

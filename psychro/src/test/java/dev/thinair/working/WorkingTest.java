@@ -77,7 +77,10 @@ class WorkingTest {
         assertThat(html)
                 .contains("<h3>Volume flow &lt;through&gt; a duct</h3>")
                 .contains(Formula.of("V = A v").mathMl())
+                .contains("<strong><var>V</var> = 0.0942478 m3/s (199.7 cfm)</strong>")
                 .contains("full flow.</em>");
+        assertThat(Formula.symbolHtml("tau_b")).isEqualTo("<var>\u03c4</var><sub>b</sub>");
+        assertThat(Formula.symbolHtml("W_s*")).isEqualTo("<var>W</var><sub>s*</sub>");
         Markup.assertWellFormed(html);
     }
 

@@ -180,7 +180,9 @@ public final class HtmlForm {
             figure{margin:1rem 0;max-width:36rem;break-inside:avoid}
             figure svg{width:100%;height:auto;display:block}
             figure.picture{max-width:48rem} figure.picture img{width:100%;height:auto;background:#fff}
-            .worked{overflow-x:auto}
+            .worked{overflow-x:auto} .worked p{margin:.2rem 0} .worked li{margin:.7rem 0;break-inside:avoid}
+            .worked math{math-style:normal;font-size:1.1em}
+            .worked th,.worked td{text-align:left} .worked td:first-child{white-space:nowrap}
             figcaption{color:var(--soft);font-size:.92rem}
             svg text{fill:var(--ink);font-family:inherit}
             svg .soft{fill:var(--soft)} svg .grid{stroke:var(--line)} svg .axis{stroke:var(--soft)}
@@ -199,9 +201,14 @@ public final class HtmlForm {
               td{display:flex;justify-content:space-between;gap:1rem;border:0;padding:.1rem 0;text-align:right}
               td small{display:inline;white-space:normal} td span{white-space:normal}
               td::before{content:attr(data-head);color:var(--soft);text-align:left}
+              .worked table tr:first-child{display:none}
+              .worked td{display:block} .worked td:first-child,.worked td:nth-child(2){display:inline}
+              .worked td:first-child::after{content:": "} .worked td::before{content:none}
             }
             @media print{:root{--ink:#000;--soft:#333;--paper:#fff;--card:#fff;--line:#999;--cool:#0b5fa5;
               --warm:#b85000;--third:#4b4b8f;--bar:#9cc3e2;--wash:#f2f2f2;--alarm:#8f1d14}
-              body{font-size:11pt} main{max-width:none;padding:0} h2{break-after:avoid}}
+              body{font-size:11pt} main{max-width:none;padding:0} table{font-size:9pt}
+              h2,h3,h2+p{break-after:avoid} table,tr{break-inside:avoid} tbody th{min-width:9rem}
+              th,td{padding:.2rem .4rem} td small{white-space:normal}}
             """;
 }

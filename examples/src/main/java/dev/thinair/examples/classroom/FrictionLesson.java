@@ -41,7 +41,7 @@ final class FrictionLesson {
             chart =
                     chart.solid(d == DIAMETERS[0] ? "sea level" : "", flows(d, rates, low), rates)
                             .dashed(d == DIAMETERS[0] ? "2200 m" : "", flows(d, rates, high), rates)
-                            .label(flow(d, 0.5, low) * 0.985, 0.5, d + " in");
+                            .labelOn(flow(d, 0.5, low), 0.5, d + " in");
             double atLow = flow(d, 0.08, low);
             double atHigh = flow(d, 0.08, high);
             rows.add(
@@ -61,8 +61,8 @@ final class FrictionLesson {
                                 + " White's friction factor, Darcy and Weisbach's loss. Only density and"
                                 + " viscosity differ. In thin air a duct passes more cubic feet at the same"
                                 + " friction, and yet fewer pounds: the dashed lines lie to the right, the last"
-                                + " column is negative. Where the smallest duct's dashed line bends, the flow is no longer"
-                                + " fully turbulent.")
+                                + " column is negative. Where the smallest duct's dashed line bends, the flow is between"
+                                + " turbulent and laminar.")
                 .picture(
                         "friction-chart",
                         "Friction against airflow for round galvanized duct of 4 to 14 in., solid at sea"

@@ -30,8 +30,6 @@ final class MoistAirLesson {
                 LinePicture.of("dry bulb, degC", "humidity ratio, g of water per kg of dry air")
                         .titled("One coil, three elevations")
                         .within(0, 36, 0, 22);
-        List<List<String>> rows = new ArrayList<>();
-        CoilProcess.Wet last = null;
         for (double h : ELEVATIONS) {
             SitePressure site = SitePressure.standardAt(metres(h));
             double[] t = Numbers.even(0, 36, 73);
@@ -51,6 +49,11 @@ final class MoistAirLesson {
             } else if (h == ELEVATIONS[ELEVATIONS.length - 1]) {
                 chart = chart.label(t[60], half[60], half50);
             }
+        }
+        List<List<String>> rows = new ArrayList<>();
+        CoilProcess.Wet last = null;
+        for (double h : ELEVATIONS) {
+            SitePressure site = SitePressure.standardAt(metres(h));
             MoistAir room =
                     MoistAir.ofDryBulbAndRelativeHumidity(
                             fahrenheit(75), percent(50), site.pressure());

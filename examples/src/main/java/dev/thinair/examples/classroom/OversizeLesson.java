@@ -61,7 +61,7 @@ final class OversizeLesson {
                 LinePicture.of("hour of the day, standard time", "on or off, one track a unit")
                         .titled("Noon to six on the hottest day")
                         .withoutVerticalNumbers()
-                        .within(12, 18, -0.2, 5.2);
+                        .within(12, 18, -0.5, 5.4);
         LinePicture share =
                 LinePicture.of("hour of the day, standard time", "share of the hour on, %")
                         .titled("How long it runs on the hottest day")
@@ -171,7 +171,7 @@ final class OversizeLesson {
     /** A line that is up while the unit is on, drawn from the switching times themselves. */
     private static LinePicture addTrack(LinePicture picture, String name, int place, DayRun run) {
         RunRecord record = run.record();
-        double foot = 3.9 - 1.3 * place;
+        double foot = 4.2 - 1.4 * place;
         List<double[]> corners = new ArrayList<>();
         boolean on = record.eventCount() > 0 && !record.eventSwitchesOn(0);
         corners.add(new double[] {0, foot + (on ? 1 : 0)});
@@ -182,10 +182,11 @@ final class OversizeLesson {
             corners.add(new double[] {h, foot + (on ? 1 : 0)});
         }
         corners.add(new double[] {24, foot + (on ? 1 : 0)});
-        return picture.curve(
-                name,
-                corners.stream().mapToDouble(p -> p[0]).toArray(),
-                corners.stream().mapToDouble(p -> p[1]).toArray());
+        return picture.solid(
+                        "",
+                        corners.stream().mapToDouble(p -> p[0]).toArray(),
+                        corners.stream().mapToDouble(p -> p[1]).toArray())
+                .labelBelow(12, foot - 0.03, name);
     }
 
     private static CoolingDesignDay day() {

@@ -52,7 +52,9 @@ public final class LinePicture {
         new Color(0xE69F00),
         new Color(0x000000)
     };
-    private static final float[][] DASHES = {null, {9, 4}, {2, 4}, {9, 4, 2, 4}};
+    private static final float[][] DASHES = {
+        null, {9, 4}, {2, 4}, {9, 4, 2, 4}, {16, 4, 2, 4, 2, 4}
+    };
     private static final Color INK = new Color(0x202020);
     private static final Color GREY = new Color(0x8A8A8A);
     private static final int WIDTH = 760;
@@ -81,7 +83,7 @@ public final class LinePicture {
         }
     }
 
-    private record Label(double x, double y, String text, boolean after) {}
+    private record Label(double x, double y, String text, TextAnchor anchor) {}
 
     private final String title;
     private final String x;
@@ -206,9 +208,7 @@ public final class LinePicture {
      * @param text the words
      */
     public LinePicture label(double atX, double atY, String text) {
-        List<Label> more = new ArrayList<>(labels);
-        more.add(new Label(atX, atY, text + " ", false));
-        return new LinePicture(title, x, y, lines, List.copyOf(more), scale, window);
+        return with(new Label(atX, atY, text + " ", TextAnchor.BOTTOM_RIGHT));
     }
 
     /**
@@ -219,8 +219,23 @@ public final class LinePicture {
      * @param text the words
      */
     public LinePicture labelBelow(double atX, double atY, String text) {
+        return with(new Label(atX, atY, " " + text, TextAnchor.TOP_LEFT));
+    }
+
+    /**
+     * The same picture with words in the middle of a line, which is interrupted for them.
+     *
+     * @param atX horizontal value
+     * @param atY vertical value
+     * @param text the words
+     */
+    public LinePicture labelOn(double atX, double atY, String text) {
+        return with(new Label(atX, atY, text, TextAnchor.CENTER));
+    }
+
+    private LinePicture with(Label label) {
         List<Label> more = new ArrayList<>(labels);
-        more.add(new Label(atX, atY, " " + text, true));
+        more.add(label);
         return new LinePicture(title, x, y, lines, List.copyOf(more), scale, window);
     }
 
@@ -312,7 +327,7 @@ public final class LinePicture {
         XYPlot plot = new XYPlot(data, axis(x, 0), axis(y, 2), renderer);
         for (Label label : labels) {
             XYTextAnnotation words = new XYTextAnnotation(label.text, label.x, label.y);
-            words.setTextAnchor(label.after ? TextAnchor.TOP_LEFT : TextAnchor.BOTTOM_RIGHT);
+            words.setTextAnchor(label.anchor);
             words.setBackgroundPaint(Color.WHITE);
             words.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 12));
             words.setPaint(INK);
@@ -328,15 +343,17 @@ public final class LinePicture {
                         title.isEmpty() ? null : title,
                         new Font(Font.SANS_SERIF, Font.BOLD, 16),
                         plot,
-                        true);
+                        lines.stream().anyMatch(line -> !line.name.isEmpty()));
         chart.setBackgroundPaint(Color.WHITE);
         chart.setPadding(new RectangleInsets(10, 10, 10, 18));
         if (chart.getTitle() != null) {
             chart.getTitle().setPaint(INK);
         }
-        chart.getLegend().setPosition(RectangleEdge.BOTTOM);
-        chart.getLegend().setFrame(BlockBorder.NONE);
-        chart.getLegend().setItemFont(new Font(Font.SANS_SERIF, Font.PLAIN, 14));
+        if (chart.getLegend() != null) {
+            chart.getLegend().setPosition(RectangleEdge.BOTTOM);
+            chart.getLegend().setFrame(BlockBorder.NONE);
+            chart.getLegend().setItemFont(new Font(Font.SANS_SERIF, Font.PLAIN, 14));
+        }
         return chart;
     }
 

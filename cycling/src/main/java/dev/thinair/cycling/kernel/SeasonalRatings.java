@@ -84,7 +84,8 @@ public final class SeasonalRatings {
      * @param degradation degradation coefficient, in [0, 1]
      * @param bins cooling bins
      * @return seasonal ratio, W/W
-     * @throws IllegalArgumentException if an argument is NaN or out of range
+     * @throws IllegalArgumentException if an argument is NaN or out of range, or capacity or power
+     *     is not above 0 at a bin
      */
     public static double singleSpeed(
             double capacity95,
@@ -102,6 +103,7 @@ public final class SeasonalRatings {
             double load = Math.max(0, coolingLoad(t, capacity95, 1));
             double q = line(t, F82, capacity82, F95, capacity95);
             double p = line(t, F82, power82, F95, power95);
+            positiveAt(t, q, p);
             double n = bins.fraction(i);
             heat += n * Math.min(load, q);
             energy += n * p * PartLoad.runTimeFraction(degradation, load / q);
@@ -129,7 +131,8 @@ public final class SeasonalRatings {
      *     infinite if never
      * @param bins cooling bins
      * @return seasonal ratio, W/W
-     * @throws IllegalArgumentException if an argument is NaN or out of range
+     * @throws IllegalArgumentException if an argument is NaN or out of range, or capacity or power
+     *     is not above 0 at a bin
      */
     public static double twoStage(
             double high95,
@@ -161,6 +164,10 @@ public final class SeasonalRatings {
             double p1 = line(t, F67, lowPower67, F82, lowPower82);
             double q2 = line(t, F82, high82, F95, high95);
             double p2 = line(t, F82, highPower82, F95, highPower95);
+            positiveAt(t, q2, p2);
+            if (load < q2 && t < lockOut) {
+                positiveAt(t, q1, p1);
+            }
             if (load >= q2) {
                 heat += n * q2;
                 energy += n * p2;
@@ -201,7 +208,8 @@ public final class SeasonalRatings {
      * @param bins cooling bins
      * @return seasonal ratio, W/W
      * @throws IllegalArgumentException if an argument is NaN or out of range, or the intermediate
-     *     capacity does not lie between low and full at 87 &deg;F
+     *     capacity does not lie between low and full at 87 &deg;F, or capacity or power is not
+     *     above 0 at a bin
      */
     public static double variableSpeed(
             double full95,
@@ -254,7 +262,8 @@ public final class SeasonalRatings {
      * @param bins cooling bins
      * @return seasonal ratio, W/W
      * @throws IllegalArgumentException if an argument is NaN or out of range, or the intermediate
-     *     capacity does not lie between low and full at 87 &deg;F
+     *     capacity does not lie between low and full at 87 &deg;F, or capacity or power is not
+     *     above 0 at a bin
      */
     public static double variableSpeedQuadratic(
             double full95,
@@ -354,6 +363,10 @@ public final class SeasonalRatings {
             double p1 = line(t, F67, lowPower67, F82, lowPower82);
             double q2 = line(t, F82, full82, F95, full95);
             double p2 = line(t, F82, fullPower82, F95, fullPower95);
+            positiveAt(t, q2, p2);
+            if (load < q2) {
+                positiveAt(t, q1, p1);
+            }
             if (load >= q2) {
                 heat += n * q2;
                 energy += n * p2;
@@ -594,7 +607,8 @@ public final class SeasonalRatings {
      * @param defrostCredit demand-defrost factor, in [1, 1.05]
      * @param bins heating bins
      * @return seasonal ratio, W/W
-     * @throws IllegalArgumentException if an argument is NaN, out of range or of the wrong length
+     * @throws IllegalArgumentException if an argument is NaN, out of range or of the wrong length,
+     *     or capacity or power is not above 0 at a bin
      */
     public static double heatingTwoStage(
             double[] high,
@@ -621,6 +635,10 @@ public final class SeasonalRatings {
             double p1 = lowHeatingLine(t, low, 1);
             double q2 = heatingLine(t, high[0], high[2], high[4]);
             double p2 = heatingLine(t, high[1], high[3], high[5]);
+            positiveAt(t, q2, p2);
+            if (load < q2 && t > lowLockOut) {
+                positiveAt(t, q1, p1);
+            }
             double available = t <= cutOut ? 0 : t <= cutIn ? 0.5 : 1;
             double power;
             double pumped = load;
@@ -672,7 +690,8 @@ public final class SeasonalRatings {
      * @param defrostCredit demand-defrost factor, in [1, 1.05]
      * @param bins heating bins
      * @return seasonal ratio, W/W
-     * @throws IllegalArgumentException if an argument is NaN, out of range or of the wrong length
+     * @throws IllegalArgumentException if an argument is NaN, out of range or of the wrong length,
+     *     or capacity or power is not above 0 at a bin
      */
     public static double heatingVariableSpeed(
             double[] full,
@@ -722,6 +741,7 @@ public final class SeasonalRatings {
             double p1 = line(t, F47, low[3], F62, low[1]);
             double q2 = heatingLine(t, full[0], full[2], full[4]);
             double p2 = heatingLine(t, full[1], full[3], full[5]);
+            positiveAt(t, q2, p2);
             double available = t <= cutOut ? 0 : t <= cutIn ? 0.5 : 1;
             double power;
             double pumped = load;
@@ -729,10 +749,15 @@ public final class SeasonalRatings {
                 power = p2;
                 pumped = q2;
             } else if (load <= q1) {
+                positiveAt(t, q1, p1);
                 power = p1 * PartLoad.runTimeFraction(degradation, load / q1);
             } else {
                 double qv = intermediate35 + capacitySlope * (t - F35);
                 double pv = intermediatePower35 + powerSlope * (t - F35);
+                positiveAt(t, qv, pv);
+                if (load < qv) {
+                    positiveAt(t, q1, p1);
+                }
                 double ratio =
                         load < qv
                                 ? line(load, q1, q1 / p1, qv, qv / pv)
@@ -812,8 +837,7 @@ public final class SeasonalRatings {
             double load = loads[i];
             double q = heatingLine(t, capacity47, capacity35, capacity17);
             double p = heatingLine(t, power47, power35, power17);
-            Range.requireAbove("heating capacity at bin " + t + " K", q, 0, "W");
-            Range.requireAbove("heating power at bin " + t + " K", p, 0, "W");
+            positiveAt(t, q, p);
             double available = t <= cutOut ? 0 : t <= cutIn ? 0.5 : 1;
             if (q * BTU_PER_WATT_HOUR / (RATING_BTU_PER_WATT_HOUR * p) < 1) {
                 available = 0;
@@ -831,6 +855,13 @@ public final class SeasonalRatings {
 
     private static double line(double x, double x0, double y0, double x1, double y1) {
         return y0 + (x - x0) / (x1 - x0) * (y1 - y0);
+    }
+
+    /** Straight lines through tests may cross zero far from them. */
+    private static void positiveAt(double t, double capacity, double power) {
+        if (!(capacity > 0 && power > 0)) {
+            positive("bin " + t + " K", capacity, power);
+        }
     }
 
     private static void positive(String where, double capacity, double power) {

@@ -106,4 +106,83 @@ class ApparatusDewPointTest {
         assertThatThrownBy(() -> ApparatusDewPoint.fit(f(80), 0.01, 80_000, 0.5, 1e4, 1, out))
                 .hasMessageContaining("sensible heat ratio is 1.0");
     }
+
+    @Test
+    void fit_and_run_are_each_others_inverse() {
+        double p = 80_000;
+        double w = IdealMoistAir.humidityRatioFromWetBulb(f(78), f(64), p);
+        double[] fitted = new double[ApparatusDewPoint.RESULTS];
+        double[] back = new double[ApparatusDewPoint.RESULTS];
+        for (double shr : new double[] {0.70, 0.75, 0.8}) {
+            ApparatusDewPoint.fit(f(78), w, p, 0.6, 9_000, shr, fitted);
+            double a0 = fitted[ApparatusDewPoint.BYPASS_MASS];
+            assertThat(a0).isPositive();
+            assertThat(Math.exp(-a0 / 0.6))
+                    .isCloseTo(fitted[ApparatusDewPoint.BYPASS_FACTOR], within(1e-12));
+            ApparatusDewPoint.run(f(78), w, p, 0.6, 9_000, a0, back);
+            for (int i = 0; i < ApparatusDewPoint.RESULTS; i++) {
+                // run keeps the leaving state on the enthalpy line of fit: the enthalpy ratio and
+                // the humidity ratio differ by the curvature of h(t, W), below 1 part in 1,000.
+                assertThat(back[i])
+                        .as("result %d at sensible heat ratio %s", i, shr)
+                        .isCloseTo(fitted[i], within(1e-3 * Math.abs(fitted[i])));
+            }
+        }
+    }
+
+    @Test
+    void the_apparatus_dew_point_is_saturated_and_on_the_line() {
+        double p = 80_000;
+        double w = IdealMoistAir.humidityRatioFromWetBulb(f(78), f(64), p);
+        double[] out = new double[ApparatusDewPoint.RESULTS];
+        ApparatusDewPoint.fit(f(78), w, p, 0.6, 9_000, 0.8, out);
+        double t = out[ApparatusDewPoint.TEMPERATURE];
+        double t2 = out[ApparatusDewPoint.LEAVING_DRY_BULB];
+        double w2 = out[ApparatusDewPoint.LEAVING_HUMIDITY_RATIO];
+        double online = w2 + (w - w2) / (f(78) - t2) * (t - t2);
+        assertThat(IdealMoistAir.saturationHumidityRatio(t, p)).isCloseTo(online, within(1e-14));
+        // The balance of the air: all heat, and the heat of the moisture alone.
+        assertThat(0.6 * (IdealMoistAir.enthalpy(f(78), w) - IdealMoistAir.enthalpy(t2, w2)))
+                .isCloseTo(9_000, within(1e-8));
+        assertThat(0.6 * (IdealMoistAir.enthalpy(f(78), w) - IdealMoistAir.enthalpy(f(78), w2)))
+                .isCloseTo(0.2 * 9_000, within(1e-8));
+    }
+
+    @Test
+    void every_bad_argument_is_named() {
+        double[] out = new double[ApparatusDewPoint.RESULTS];
+        double[] good = {f(80), 0.009, 80_000, 0.5, 8_000, 1.0};
+        String[] names = {
+            "entering dry bulb",
+            "entering humidity ratio",
+            "pressure",
+            "dry-air mass flow",
+            "total capacity",
+            "bypass constant"
+        };
+        for (int i = 0; i < good.length; i++) {
+            for (double spoilt : new double[] {Double.NaN, -1}) {
+                double[] a = good.clone();
+                a[i] = spoilt;
+                assertThatThrownBy(
+                                () ->
+                                        ApparatusDewPoint.run(
+                                                a[0], a[1], a[2], a[3], a[4], a[5], out))
+                        .isInstanceOf(IllegalArgumentException.class)
+                        .hasMessageStartingWith(names[i]);
+                if (i < 5) {
+                    assertThatThrownBy(
+                                    () ->
+                                            ApparatusDewPoint.fit(
+                                                    a[0], a[1], a[2], a[3], a[4], 0.8, out))
+                            .isInstanceOf(IllegalArgumentException.class)
+                            .hasMessageStartingWith(names[i]);
+                }
+            }
+        }
+        // Saturated air may enter.
+        double saturated = IdealMoistAir.saturationHumidityRatio(f(60), 80_000);
+        ApparatusDewPoint.run(f(60), saturated, 80_000, 0.5, 4_000, 1.0, out);
+        assertThat(out[ApparatusDewPoint.SENSIBLE_HEAT_RATIO]).isBetween(0.3, 0.8);
+    }
 }

@@ -38,6 +38,10 @@ public final class RunRecord {
     double heatStored;
     double waterIn;
     double waterStored;
+    double condensedWater;
+    double evaporatedWater;
+    double drainedWater;
+    double retainedWater;
     double maximumReturn = Double.NEGATIVE_INFINITY;
     double[] endNodes;
     double[] traceTime = new double[0];
@@ -341,6 +345,62 @@ public final class RunRecord {
         double out = sum(removedWater);
         double size = Math.abs(waterIn) + Math.abs(out) + Math.abs(waterStored);
         return size == 0 ? 0 : (waterIn - out - waterStored) / size;
+    }
+
+    /**
+     * Water vapour that came into the house's air, by people and by infiltration less exfiltration.
+     *
+     * @return kg
+     */
+    public double waterIn() {
+        return waterIn;
+    }
+
+    /**
+     * Change of the water in the house's air and in what takes it up with the air.
+     *
+     * @return kg at the end less kg at the start
+     */
+    public double waterStored() {
+        return waterStored;
+    }
+
+    /**
+     * Water that condensed on the coil. With tight ducts it is what the rooms' air lost, {@link
+     * #removedWater(int)} summed, plus {@link #evaporatedWater()}; leaking ducts make the two
+     * differ.
+     *
+     * @return kg
+     */
+    public double condensedWater() {
+        return condensedWater;
+    }
+
+    /**
+     * Water that the coil gave back to the rooms while the unit was off and the fan ran on.
+     *
+     * @return kg, at least 0, at most {@link #condensedWater()} and what the coil held at the start
+     */
+    public double evaporatedWater() {
+        return evaporatedWater;
+    }
+
+    /**
+     * Condensate beyond what the coil can hold: what runs off, or freezes on.
+     *
+     * @return kg
+     */
+    public double drainedWater() {
+        return drainedWater;
+    }
+
+    /**
+     * Change of the water held on the coil.
+     *
+     * @return kg at the end less kg at the start
+     */
+    public double retainedWater() {
+        return retainedWater;
     }
 
     /**

@@ -36,7 +36,8 @@ import dev.thinair.units.Range;
  * switches off at the bottom of the band.
  *
  * <p><b>Moisture.</b> One well-mixed humidity ratio; removal by the coil is linear in it about the
- * state looked up, so that the balance is solved exactly over each stretch; the coil's water is
+ * state looked up, so that the balance is solved exactly over each stretch; the coil's water, filled
+ * by what condenses there and not by what the rooms lose (the two differ wherever ducts leak), is
  * kept account of and evaporates by a linearly falling rate while the fan runs on.
  *
  * <p>Holds scratch memory: one engine per thread. Results depend on nothing but the arguments.
@@ -624,6 +625,7 @@ public final class ThermostatEngine {
         double contentBefore = dot(content, z);
         double inverseInterval = 1 / interval;
         double waterBefore = humidityRatio;
+        double coilBefore = coilWater;
         forcing(drive.heat[0], fStart);
         for (int i = 0; i < count; i++) {
             int j = drive.end(i);
@@ -650,6 +652,7 @@ public final class ThermostatEngine {
         }
         record.heatStored = dot(content, z) - contentBefore;
         record.waterStored = drive.moistureCapacity * (humidityRatio - waterBefore);
+        record.retainedWater = coilWater - coilBefore;
         if (stage != STAGE_OFF) {
             record.longestRun = Math.max(record.longestRun, onAge);
         }
@@ -859,7 +862,7 @@ public final class ThermostatEngine {
         lockLeft = control.minimumOffSeconds();
         offAge = 0;
         offWater = coilWater;
-        offRate = control.reevaporation() * Math.max(0, now[UnitResponse.MOISTURE]);
+        offRate = control.reevaporation() * Math.max(0, now[UnitResponse.CONDENSATE]);
     }
 
     private void lookUp(
@@ -1617,9 +1620,9 @@ public final class ThermostatEngine {
             r0 = startFactor * now[UnitResponse.MOISTURE];
             r1 = r0 > 0 ? startFactor * now[UnitResponse.MOISTURE_SLOPE] : 0;
         } else {
-            evaporated = evaporated(offAge + length) - evaporated(offAge);
+            evaporated = Math.min(coilWater, evaporated(offAge + length) - evaporated(offAge));
             offAge += length;
-            coilWater = Math.max(0, coilWater - evaporated);
+            coilWater -= evaporated;
         }
         double w0 = humidityRatio;
         double in = flow * outdoor + gain + (length > 0 ? evaporated / length : 0);
@@ -1649,9 +1652,18 @@ public final class ThermostatEngine {
         humidityRatio = w;
         record.waterIn += (flow * outdoor + gain) * length - flow * integral;
         record.removedWater[i] += removed - evaporated;
+        record.evaporatedWater += evaporated;
         if (running) {
-            double holds = control.retainedWaterSeconds() * Math.max(0, now[UnitResponse.MOISTURE]);
-            coilWater = Math.min(Math.max(holds, coilWater), coilWater + Math.max(0, removed));
+            // What ducts bring in or carry off on the way differs from what condenses; both follow
+            // the rooms' humidity alike.
+            double difference = startFactor * now[UnitResponse.CONDENSATE] - r0;
+            double condensed = Math.max(0, removed + difference * length);
+            double steady = Math.max(0, now[UnitResponse.CONDENSATE]);
+            double holds = Math.max(control.retainedWaterSeconds() * steady, coilWater);
+            double drained = Math.max(0, coilWater + condensed - holds);
+            record.condensedWater += condensed;
+            record.drainedWater += drained;
+            coilWater += condensed - drained;
         }
     }
 

@@ -123,6 +123,7 @@ final class TestHouse {
             out[UnitResponse.POWER] = stage * size * 2600;
             out[UnitResponse.COIL] = 283;
             out[UnitResponse.SUCTION] = 278;
+            out[UnitResponse.CONDENSATE] = out[UnitResponse.MOISTURE];
         };
     }
 }

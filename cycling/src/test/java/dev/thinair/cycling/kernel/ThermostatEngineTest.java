@@ -710,4 +710,125 @@ class ThermostatEngineTest {
         assertThat(Math.abs(damp.heatImbalance())).isLessThan(1e-12);
         assertThat(damp.totalElectricity()).isGreaterThan(dry.totalElectricity());
     }
+
+    private static CycleControl fanThatRunsOn(double holds, double gives) {
+        return new CycleControl(
+                new double[] {297.15},
+                1,
+                CycleControl.Staging.SINGLE,
+                1,
+                1,
+                Double.POSITIVE_INFINITY,
+                0,
+                60,
+                300,
+                900,
+                400,
+                400,
+                holds,
+                gives);
+    }
+
+    /**
+     * A unit on ducts that leak: what condenses and what the rooms lose by it are two constants.
+     */
+    private static UnitResponse leaking(double condenses, double roomsLose, double[] condensed) {
+        return new UnitResponse() {
+            @Override
+            public void at(
+                    double stage, double to, double wo, double tr, double w, double[] out) {
+                TestHouse.unit(1.2).at(stage, to, wo, tr, w, out);
+                out[MOISTURE] = roomsLose;
+                out[MOISTURE_SLOPE] = 0;
+                out[CONDENSATE] = condenses;
+            }
+
+            @Override
+            public void passed(double seconds, double[] state, double factor, double air) {
+                condensed[0] += state == null ? 0 : seconds * factor * state[CONDENSATE];
+            }
+        };
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        // tight, leaking supply, return that draws in humid air, leaks that dry the house
+        "4e-4, 4e-4", "4e-4, 3e-4", "4e-4, -1e-4", "2e-4, 3e-4"
+    })
+    void water_that_condenses_drains_or_stays_or_comes_back(double condenses, double roomsLose) {
+        TestHouse house = new TestHouse(6, 3, 0.5);
+        HouseDrive drive = house.day(28);
+        ThermostatEngine engine = house.engine();
+        double[] condensed = new double[1];
+        CycleControl control = fanThatRunsOn(300, 0.3);
+        RunRecord run =
+                engine.run(
+                        drive,
+                        control,
+                        leaking(condenses, roomsLose, condensed),
+                        engine.heldAtSetpoint(drive, control),
+                        0.009,
+                        0);
+        assertThat(run.totalStarts()).isGreaterThan(20);
+        double removed = 0;
+        for (int i = 0; i < run.count(); i++) {
+            removed += run.removedWater(i);
+        }
+        double leaked = (roomsLose / condenses - 1) * condensed[0];
+        assertThat(run.condensedWater()).isCloseTo(condensed[0], within(1e-9 * condensed[0]));
+        assertThat(removed)
+                .isCloseTo(
+                        condensed[0] + leaked - run.evaporatedWater(),
+                        within(1e-9 * condensed[0]));
+        // Vapour in = drained + held by the coil + in the air + carried off by leaks.
+        double in = run.waterIn();
+        assertThat(run.drainedWater() + run.retainedWater() + run.waterStored() + leaked)
+                .isCloseTo(in, within(1e-6 * in));
+        // While the unit rests: at most 0.3 of the rate of condensation, for it falls.
+        double rested = run.count() * run.interval() - run.totalOnSeconds();
+        assertThat(run.evaporatedWater())
+                .isBetween(0.1 * condenses * rested, 0.3 * condenses * rested);
+        assertThat(run.retainedWater()).isBetween(0.0, 300 * condenses);
+        assertThat(run.drainedWater()).isPositive();
+    }
+
+    @Test
+    void a_dry_coil_gives_nothing_back_though_leaks_dry_the_house() {
+        TestHouse house = new TestHouse(6, 3, 0.5);
+        HouseDrive drive = house.day(28);
+        ThermostatEngine engine = house.engine();
+        CycleControl control = fanThatRunsOn(300, 0.3);
+        RunRecord run =
+                engine.run(
+                        drive,
+                        control,
+                        leaking(0, 2e-4, new double[1]),
+                        engine.heldAtSetpoint(drive, control),
+                        0.009,
+                        0);
+        assertThat(run.totalStarts()).isGreaterThan(20);
+        assertThat(run.evaporatedWater()).isZero();
+        assertThat(run.condensedWater()).isZero();
+    }
+
+    @Test
+    void a_coil_gives_back_what_it_can_hold_at_most() {
+        TestHouse house = new TestHouse(6, 3, 0.5);
+        HouseDrive drive = house.day(28);
+        ThermostatEngine engine = house.engine();
+        double[] condensed = new double[1];
+        CycleControl control = fanThatRunsOn(20, 5);
+        RunRecord run =
+                engine.run(
+                        drive,
+                        control,
+                        leaking(4e-4, -1e-4, condensed),
+                        engine.heldAtSetpoint(drive, control),
+                        0.009,
+                        0);
+        int stops = run.completedRuns();
+        // Every rest is long enough to dry 20 s of condensation at five times its rate.
+        assertThat(run.evaporatedWater())
+                .isCloseTo(stops * 20 * 4e-4, within(stops * 20 * 4e-4 * 0.05));
+    }
 }

@@ -126,6 +126,7 @@ public class CyclingBenchmark {
         result[UnitResponse.POWER] = stage * 2600;
         result[UnitResponse.COIL] = 283;
         result[UnitResponse.SUCTION] = 278;
+        result[UnitResponse.CONDENSATE] = result[UnitResponse.MOISTURE];
     }
 
     /** The year with exact events, eigen decomposition included. */

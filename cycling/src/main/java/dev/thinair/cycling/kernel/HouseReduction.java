@@ -117,7 +117,7 @@ final class HouseReduction {
         double[][] s = new double[m][m];
         for (int i = 0; i < m; i++) {
             for (int j = 0; j <= i; j++) {
-                s[i][j] = ThermostatEngine.dot(basis.get(i), image.get(j));
+                s[i][j] = ThermostatEngine.dot(basis.get(i), image.get(j), n);
                 s[j][i] = s[i][j];
             }
         }
@@ -220,16 +220,16 @@ final class HouseReduction {
     /** Takes a direction into the orthonormal basis, if there is anything new in it. */
     private void join(double[] vector) {
         double[] v = vector.clone();
-        double size = Math.sqrt(ThermostatEngine.dot(v, v));
+        double size = Math.sqrt(ThermostatEngine.dot(v, v, v.length));
         for (int pass = 0; pass < 2; pass++) {
             for (double[] u : basis) {
-                double share = ThermostatEngine.dot(u, v);
+                double share = ThermostatEngine.dot(u, v, v.length);
                 for (int i = 0; i < n; i++) {
                     v[i] -= share * u[i];
                 }
             }
         }
-        double left = Math.sqrt(ThermostatEngine.dot(v, v));
+        double left = Math.sqrt(ThermostatEngine.dot(v, v, v.length));
         if (!(left > NEW_SHARE * size) || basis.size() == n) {
             return;
         }

@@ -36,9 +36,9 @@ import dev.thinair.units.Range;
  * switches off at the bottom of the band.
  *
  * <p><b>Moisture.</b> One well-mixed humidity ratio; removal by the coil is linear in it about the
- * state looked up, so that the balance is solved exactly over each stretch; the coil's water, filled
- * by what condenses there and not by what the rooms lose (the two differ wherever ducts leak), is
- * kept account of and evaporates by a linearly falling rate while the fan runs on.
+ * state looked up, so that the balance is solved exactly over each stretch; the coil's water,
+ * filled by what condenses there and not by what the rooms lose (the two differ wherever ducts
+ * leak), is kept account of and evaporates by a linearly falling rate while the fan runs on.
  *
  * <p>Holds scratch memory: one engine per thread. Results depend on nothing but the arguments.
  */
@@ -49,7 +49,8 @@ public final class ThermostatEngine {
     private static final double RETURN_MISS = 0.02; // K, from which a look-up is put right
     private static final double OUTDOOR_MISS = 0.1; // K
     private static final double PEAK_MISS = 1e-6; // K
-    private static final double ROOT_STEP = 2e-3; // s
+    private static final double ROOT_ERROR = 1e-9; // s
+    private static final double LEAST_BEND = 1e-3; // 1/s, where the curvature vanishes
     private static final int STAGE_OFF = 0;
     private static final int STAGE_LOW = 1;
     private static final int STAGE_HIGH = 2;
@@ -59,11 +60,15 @@ public final class ThermostatEngine {
     private final int nodes;
     private final int n; // modes
     private final int seen; // modes that the thermostat feels; they come first
+    private final int coupled; // those and modes that the unit acts on or draws from come next
     private final int[] order; // of the house's modes
+    private final double[][] driven; // row i: what 1 W into node i does to every mode
+    private final int[] warmed; // nodes that get heat now
     private final double[] scratch;
     private final double[] rate;
     private final double[] inverseRate;
     private final double[] lagging; // supply / (rate - start-up rate)
+    private final double[] inverseLagged; // 1 / (rate + start-up rate)
     private final double[] sensor;
     private final double[] returned;
     private final double[] supply;
@@ -120,7 +125,6 @@ public final class ThermostatEngine {
     private final double[] e; // decays at time eTime, of the first eCount modes
     private double eTime = Double.NaN;
     private int eCount;
-    private final double[] part;
     private final double[] zIntegral;
     private final double[] dayIntegral;
     private double sensorIntegral;
@@ -186,12 +190,30 @@ public final class ThermostatEngine {
         requireShares("return weights", returnWeights);
         requireShares("supply shares", supplyShares);
         double[] felt = house.row(sensorWeights);
+        double[] drawn = house.row(returnWeights);
+        double[] cooled = house.row(supplyShares);
         order = new int[n];
-        seen = order(felt, order);
+        boolean[] taken = new boolean[n];
+        seen = take(felt, taken, order, 0);
+        coupled = take(cooled, taken, order, take(drawn, taken, order, seen));
+        int next = coupled;
+        for (int k = 0; k < n; k++) {
+            if (!taken[k]) {
+                order[next++] = k;
+            }
+        }
         scratch = new double[n];
         sensor = ordered(felt);
-        returned = ordered(house.row(returnWeights));
-        supply = ordered(house.row(supplyShares));
+        returned = ordered(drawn);
+        supply = ordered(cooled);
+        driven = new double[nodes][];
+        warmed = new int[nodes];
+        double[] watt = new double[nodes];
+        for (int i = 0; i < nodes; i++) {
+            watt[i] = 1;
+            driven[i] = ordered(house.row(watt));
+            watt[i] = 0;
+        }
         lost = ordered(house.lossRow());
         content = ordered(house.row(house.capacities()));
         rate = ordered(house.sharedRates());
@@ -201,8 +223,9 @@ public final class ThermostatEngine {
             inverseRate[k] = 1 / rate[k];
             supplied[k] = supply[k] * inverseRate[k];
         }
-        lineSupplied = dot(sensor, supplied);
+        lineSupplied = dot(sensor, supplied, seen);
         lagging = new double[n];
+        inverseLagged = new double[n];
         z = new double[n];
         fStart = new double[n];
         fEnd = new double[n];
@@ -213,30 +236,23 @@ public final class ThermostatEngine {
         d = new double[n];
         amplitude = new double[n];
         e = new double[n];
-        part = new double[n];
         zIntegral = new double[n];
         dayIntegral = new double[n];
     }
 
-    /** Modes that the thermostat feels first, slowest first; gives their number. */
-    private static int order(double[] felt, int[] order) {
+    /** Takes the modes that a row feels and that are not taken yet, slowest first. */
+    private static int take(double[] row, boolean[] taken, int[] order, int next) {
         double most = 0;
-        for (double g : felt) {
+        for (double g : row) {
             most = Math.max(most, Math.abs(g));
         }
-        int first = 0;
-        int last = felt.length;
-        for (int k = 0; k < felt.length; k++) {
-            if (Math.abs(felt[k]) > UNSEEN * most) {
-                order[first++] = k;
+        for (int k = 0; k < row.length; k++) {
+            if (!taken[k] && Math.abs(row[k]) > UNSEEN * most) {
+                taken[k] = true;
+                order[next++] = k;
             }
         }
-        for (int k = felt.length - 1; k >= 0; k--) {
-            if (!(Math.abs(felt[k]) > UNSEEN * most)) {
-                order[--last] = k;
-            }
-        }
-        return first;
+        return next;
     }
 
     private double[] ordered(double[] of) {
@@ -247,12 +263,41 @@ public final class ThermostatEngine {
         return out;
     }
 
-    /** Modal forcing in the engine's order. */
-    private void forcing(double[] heat, double[] out) {
-        house.forcing(heat, scratch);
-        for (int k = 0; k < n; k++) {
-            out[k] = scratch[order[k]];
+    /** Modal forcing in the engine's order; gives the sum of the heat. */
+    private double forcing(double[] heat, double[] out) {
+        java.util.Arrays.fill(out, 0);
+        double sum = 0;
+        int warm = 0;
+        for (int i = 0; i < nodes; i++) {
+            // Inner layers get no heat of their own: most rows are skipped.
+            if (heat[i] != 0) {
+                warmed[warm++] = i;
+                sum += heat[i];
+            }
         }
+        // Four rows at a time, so that the output is read and written a quarter as often.
+        int w = 0;
+        for (; w + 3 < warm; w += 4) {
+            double q0 = heat[warmed[w]];
+            double q1 = heat[warmed[w + 1]];
+            double q2 = heat[warmed[w + 2]];
+            double q3 = heat[warmed[w + 3]];
+            double[] r0 = driven[warmed[w]];
+            double[] r1 = driven[warmed[w + 1]];
+            double[] r2 = driven[warmed[w + 2]];
+            double[] r3 = driven[warmed[w + 3]];
+            for (int k = 0; k < out.length; k++) {
+                out[k] += (q0 * r0[k] + q1 * r1[k]) + (q2 * r2[k] + q3 * r3[k]);
+            }
+        }
+        for (; w < warm; w++) {
+            double q = heat[warmed[w]];
+            double[] row = driven[warmed[w]];
+            for (int k = 0; k < out.length; k++) {
+                out[k] += q * row[k];
+            }
+        }
+        return sum;
     }
 
     /** Node temperatures from modal coordinates in the engine's order. */
@@ -381,7 +426,6 @@ public final class ThermostatEngine {
         RunRecord record = null;
         for (int pass = 1; pass <= maximumPasses; pass++) {
             double startHumidity = humidityRatio;
-            java.util.Arrays.fill(dayIntegral, 0);
             record = pass(drive, control, unit, traceSeconds);
             record.repeatedDays = pass;
             double mean = 0;
@@ -572,9 +616,10 @@ public final class ThermostatEngine {
                 }
                 for (int k = 0; k < n; k++) {
                     lagging[k] = supply[k] / (rate[k] - mu);
+                    inverseLagged[k] = 1 / (rate[k] + mu);
                 }
             }
-            lagGain = asked > 0 ? dot(sensor, lagging) : 0;
+            lagGain = asked > 0 ? dot(sensor, lagging, seen) : 0;
             startUpRate = mu;
             startUpAsked = asked;
             controlTable = Double.NaN;
@@ -595,8 +640,8 @@ public final class ThermostatEngine {
         double settled = 0;
         double starting = 0;
         double em = startUpRate > 0 ? Math.exp(-startUpRate * seconds) : 0;
-        decays(seconds, n);
-        for (int k = 0; k < n; k++) {
+        decays(seconds, seen);
+        for (int k = 0; k < seen; k++) {
             settled += sensor[k] * supplied[k] * (1 - e[k]);
             if (startUpRate > 0) {
                 starting += sensor[k] * lagging[k] * (em - e[k]);
@@ -622,35 +667,37 @@ public final class ThermostatEngine {
         }
         traceSlots = record.traceTime;
         traceNext = 0;
-        double contentBefore = dot(content, z);
+        double contentBefore = dot(content, z, n);
         double inverseInterval = 1 / interval;
         double waterBefore = humidityRatio;
         double coilBefore = coilWater;
-        forcing(drive.heat[0], fStart);
+        java.util.Arrays.fill(dayIntegral, 0);
+        double heatStart = forcing(drive.heat[0], fStart);
         for (int i = 0; i < count; i++) {
             int j = drive.end(i);
-            forcing(drive.heat[j], fEnd);
-            double in = sum(drive.heat[i]) + sum(drive.heat[j]);
+            double heatEnd = forcing(drive.heat[j], fEnd);
             for (int k = 0; k < n; k++) {
                 double slope = (fEnd[k] - fStart[k]) * inverseInterval * inverseRate[k];
                 b[k] = slope;
                 aStart[k] = (fStart[k] - slope) * inverseRate[k];
                 zIntegral[k] = 0;
             }
-            lineOfInterval = dot(sensor, aStart);
-            lineSlope = dot(sensor, b);
-            record.heatIn += 0.5 * in * interval;
+            lineOfInterval = dot(sensor, aStart, seen);
+            lineSlope = dot(sensor, b, seen);
+            record.heatIn += 0.5 * (heatStart + heatEnd) * interval;
             interval(drive, control, unit, record, i, j);
-            record.heatLost += dot(lost, zIntegral);
-            record.meanTemperature[i] = dot(sensor, zIntegral) / interval;
+            freeModes(interval);
+            record.meanTemperature[i] = dot(sensor, zIntegral, seen) / interval;
             for (int k = 0; k < n; k++) {
                 dayIntegral[k] += zIntegral[k];
             }
             double[] swap = fStart;
             fStart = fEnd;
             fEnd = swap;
+            heatStart = heatEnd;
         }
-        record.heatStored = dot(content, z) - contentBefore;
+        record.heatLost = dot(lost, dayIntegral, n);
+        record.heatStored = dot(content, z, n) - contentBefore;
         record.waterStored = drive.moistureCapacity * (humidityRatio - waterBefore);
         record.retainedWater = coilWater - coilBefore;
         if (stage != STAGE_OFF) {
@@ -659,11 +706,24 @@ public final class ThermostatEngine {
         record.endNodes = new double[nodes];
         toNodes(z, record.endNodes);
         if (traceNext < traceSlots.length) {
-            record.traceTemperature[traceNext] = dot(sensor, z);
+            record.traceTemperature[traceNext] = dot(sensor, z, seen);
             record.traceHumidityRatio[traceNext] = humidityRatio;
             traceNext++;
         }
         return record;
+    }
+
+    /** Takes the modes that neither thermostat nor unit have to do with over a whole interval. */
+    private void freeModes(double interval) {
+        double half = 0.5 * interval;
+        decays(interval, coupled);
+        table.at(interval, coupled, n, e);
+        for (int k = coupled; k < n; k++) {
+            double dk = z[k] - aStart[k];
+            double rest = dk * e[k];
+            zIntegral[k] = interval * (aStart[k] + b[k] * half) + (dk - rest) * inverseRate[k];
+            z[k] = aStart[k] + b[k] * interval + rest;
+        }
     }
 
     private void interval(
@@ -682,7 +742,7 @@ public final class ThermostatEngine {
         double second = on + control.secondStageDifferential();
         CycleControl.Staging staging = control.staging();
         double s = 0;
-        double temperature = dot(sensor, z);
+        double temperature = dot(sensor, z, seen);
         record.maximumTemperature[i] = temperature;
         record.minimumTemperature[i] = temperature;
         record.coil[i] = Double.POSITIVE_INFINITY;
@@ -781,14 +841,14 @@ public final class ThermostatEngine {
             double capacityWas = now[UnitResponse.SENSIBLE];
             prepareStretch(s);
             double guess = stage == STAGE_OFF ? lastOff - offAge : lastRun - onAge;
-            double found = firstExit(cap, lo, hi, on, guess);
+            double found = firstExit(cap, lo, hi, guess);
             exit = found <= cap;
             length = exit ? found : cap;
             if (mayCorrect) {
                 fresh = false;
                 double mean = length > 0 ? meanReturn(length) : tried;
                 if (onAge == 0 && exit) {
-                    lastFall = mean - dot(returned, z);
+                    lastFall = mean - dot(returned, z, coupled);
                 }
                 double outdoorSlope =
                         (drive.outdoorDryBulb[j] - drive.outdoorDryBulb[i]) / interval;
@@ -802,7 +862,7 @@ public final class ThermostatEngine {
                         deficit = now[UnitResponse.SENSIBLE];
                     }
                     prepareStretch(s);
-                    found = firstExit(cap, lo, hi, on, length);
+                    found = firstExit(cap, lo, hi, length);
                     exit = found <= cap;
                     length = exit ? found : cap;
                 }
@@ -811,6 +871,7 @@ public final class ThermostatEngine {
                 trace(record, drive, begin, s, length);
             }
             boolean high0 = exitHigh;
+            aboveEdge(length, hi > on ? on : Double.POSITIVE_INFINITY);
             record.above[i] += aboveOnStretch;
             record.maximumTemperature[i] = Math.max(record.maximumTemperature[i], highestOnStretch);
             if (onAge == 0 && stage != STAGE_OFF && lastCrossing > 0) {
@@ -819,7 +880,7 @@ public final class ThermostatEngine {
             advance(length);
             account(drive, control, unit, record, i, j, s, length);
             s = exit || length < left ? s + length : interval;
-            temperature = dot(sensor, z);
+            temperature = dot(sensor, z, seen);
             if (exit) {
                 double edge = high0 ? hi : lo;
                 // The state carries rounding errors; the exit does not.
@@ -893,7 +954,7 @@ public final class ThermostatEngine {
         if (known) {
             returnAir = knownReturn;
         } else {
-            returnAir = dot(returned, z);
+            returnAir = dot(returned, z, coupled);
             if (stage == STAGE_MODULATING) {
                 returnAir += temperature <= top + 1e-9 ? set - temperature : 0;
             } else if (onAge == 0 && temperature <= top + 1e-9) {
@@ -965,8 +1026,8 @@ public final class ThermostatEngine {
         double free = 0;
         double em = startUpRate > 0 ? Math.exp(-startUpRate * length) : 0;
         double hold = starting ? 0 : deficit;
-        decays(length, n);
-        for (int k = 0; k < n; k++) {
+        decays(length, seen);
+        for (int k = 0; k < seen; k++) {
             double ak = aStart[k] + b[k] * s;
             double end = ak + b[k] * length + (z[k] - ak) * e[k];
             if (hold > 0) {
@@ -1036,7 +1097,7 @@ public final class ThermostatEngine {
         if (lag < 1e-12 * Math.abs(q)) {
             lag = 0;
         }
-        for (int k = 0; k < n; k++) {
+        for (int k = 0; k < coupled; k++) {
             double ak = aStart[k] + b[k] * s - supplied[k] * q;
             double pk = lag * lagging[k];
             a[k] = ak;
@@ -1148,29 +1209,43 @@ public final class ThermostatEngine {
 
     /**
      * First time in (0, length] at which the thermostat leaves [lo, hi]; more than length if it
-     * stays. Sets {@link #exitHigh}, and what lies above an edge between the two. The stretch
-     * starts inside or on an edge. The guess only says where to look first.
+     * stays. Sets {@link #exitHigh}. The stretch starts inside or on an edge. The guess only says
+     * where to look first.
      */
-    private double firstExit(double length, double lo, double hi, double edge, double guess) {
-        exitHigh = false;
+    private double firstExit(double length, double lo, double hi, double guess) {
+        evaluate(0);
+        return exitFrom(0, length, guess, lo, hi);
+    }
+
+    /**
+     * What lies above an edge of the band on a stretch: its integral, its highest point, and when
+     * the thermostat last crossed the edge.
+     */
+    private void aboveEdge(double length, double edge) {
         aboveOnStretch = 0;
         highestOnStretch = Double.NEGATIVE_INFINITY;
         lastCrossing = 0;
+        if (edge == Double.POSITIVE_INFINITY) {
+            return;
+        }
         double at = 0;
         evaluate(0);
         double slopeHere = lineSlope - sum1;
-        boolean over = hi > edge && (value > edge || (value > edge - 1e-9 && slopeHere > 0));
+        boolean over = value > edge || (value > edge - 1e-9 && slopeHere > 0);
         for (int piece = 0; ; piece++) {
             if (piece > 100_000) {
                 throw new ArithmeticException(
                         "thermostat does not leave the edge at " + edge + " K within " + at + " s");
             }
-            double low = over ? Math.max(lo, edge) : lo;
-            double high = over ? hi : Math.min(hi, edge);
             double before = over ? integral(at) : 0;
             double valueHere = value;
-            double expected = over && at == 0 ? lastOver : guess - at;
-            double to = exitFrom(at, length, expected, low, high);
+            double to =
+                    exitFrom(
+                            at,
+                            length,
+                            over && at == 0 ? lastOver : 0,
+                            over ? edge : Double.NEGATIVE_INFINITY,
+                            over ? Double.POSITIVE_INFINITY : edge);
             boolean stays = to > length;
             double end = stays ? length : to;
             if (over) {
@@ -1180,15 +1255,16 @@ public final class ThermostatEngine {
                 highestOnStretch =
                         peak(at, valueHere, slopeHere, end, value, slopeThere, highestOnStretch);
             }
-            double passed = exitHigh ? high : low;
-            if (stays || passed == (exitHigh ? hi : lo)) {
-                return to;
+            if (stays) {
+                return;
             }
-            over = !over;
             at = to;
             lastCrossing = to;
-            evaluate(to);
-            slopeHere = lineSlope - sum1;
+            if (!over || at < length) {
+                evaluate(to);
+                slopeHere = lineSlope - sum1;
+            }
+            over = !over;
         }
     }
 
@@ -1197,6 +1273,7 @@ public final class ThermostatEngine {
      * {@link #evaluate} was last asked for that time.
      */
     private double exitFrom(double start, double length, double guess, double lo, double hi) {
+        exitHigh = false;
         if (lo == Double.NEGATIVE_INFINITY && hi == Double.POSITIVE_INFINITY) {
             return Double.POSITIVE_INFINITY;
         }
@@ -1422,7 +1499,11 @@ public final class ThermostatEngine {
                 move = next - x;
             }
             // What is left is about the cube of the step over the square of a time constant.
-            if (Math.abs(move) < ROOT_STEP || hi - lo < 1e-9) {
+            double step = Math.abs(move);
+            double bend =
+                    Math.abs(curvature / slope)
+                            + Math.max(LEAST_BEND, lagAmplitude != 0 ? startUpRate : 0);
+            if (step * step * step * bend * bend < ROOT_ERROR || hi - lo < 1e-9) {
                 return next;
             }
             x = next;
@@ -1510,15 +1591,18 @@ public final class ThermostatEngine {
      * is there: what the air is like just after a start matters little.
      */
     private double meanReturn(double length) {
-        decays(length, n);
+        decays(length, coupled);
         double half = 0.5 * length;
         double mu = startUpRate;
         double lag = mu > 0 ? -Math.expm1(-mu * length) / mu : 0;
-        for (int k = 0; k < n; k++) {
-            part[k] =
-                    length * (a[k] + b[k] * half) + p[k] * lag + d[k] * (1 - e[k]) * inverseRate[k];
+        double whole = 0;
+        for (int k = 0; k < coupled; k++) {
+            whole +=
+                    returned[k]
+                            * (length * (a[k] + b[k] * half)
+                                    + p[k] * lag
+                                    + d[k] * (1 - e[k]) * inverseRate[k]);
         }
-        double whole = dot(returned, part);
         double missing = now[UnitResponse.SENSIBLE] > 0 ? deficit / now[UnitResponse.SENSIBLE] : 0;
         if (!(mu > 0 && missing > 1e-9)) {
             return whole / length;
@@ -1526,30 +1610,30 @@ public final class ThermostatEngine {
         double em = Math.exp(-mu * length);
         double ramp = (lag - length * em) / mu;
         double twice = 0.5 * lag * (1 + em);
-        for (int k = 0; k < n; k++) {
-            part[k] =
-                    a[k] * lag
-                            + b[k] * ramp
-                            + p[k] * twice
-                            + d[k] * (1 - em * e[k]) / (rate[k] + mu);
+        double early = 0;
+        for (int k = 0; k < coupled; k++) {
+            early +=
+                    returned[k]
+                            * (a[k] * lag
+                                    + b[k] * ramp
+                                    + p[k] * twice
+                                    + d[k] * (1 - em * e[k]) * inverseLagged[k]);
         }
-        return (whole - missing * dot(returned, part)) / (length - missing * lag);
+        return (whole - missing * early) / (length - missing * lag);
     }
 
     private void advance(double length) {
         double em = startUpRate > 0 ? Math.exp(-startUpRate * length) : 0;
         double lag = startUpRate > 0 ? (1 - em) / startUpRate : 0;
         double half = 0.5 * length;
-        decays(length, n);
-        for (int k = 0; k < n; k++) {
-            part[k] =
-                    length * (a[k] + b[k] * half) + p[k] * lag + d[k] * (1 - e[k]) * inverseRate[k];
-            z[k] = a[k] + b[k] * length + p[k] * em + d[k] * e[k];
+        sensorIntegral = integral(length);
+        decays(length, coupled);
+        for (int k = 0; k < coupled; k++) {
+            double rest = d[k] * e[k];
+            zIntegral[k] +=
+                    length * (a[k] + b[k] * half) + p[k] * lag + (d[k] - rest) * inverseRate[k];
+            z[k] = a[k] + b[k] * length + p[k] * em + rest;
         }
-        for (int k = 0; k < n; k++) {
-            zIntegral[k] += part[k];
-        }
-        sensorIntegral = dot(sensor, part);
     }
 
     private void account(
@@ -1692,28 +1776,23 @@ public final class ThermostatEngine {
         return values[i] + f * (values[j] - values[i]);
     }
 
-    private static double sum(double[] x) {
-        double sum = 0;
-        for (double v : x) {
-            sum += v;
-        }
-        return sum;
-    }
-
-    /** Scalar product; four sums at a time, so that an addition need not wait for the last one. */
-    static double dot(double[] x, double[] y) {
+    /**
+     * Scalar product of the first so many entries; four sums at a time, so that an addition need
+     * not wait for the last one.
+     */
+    static double dot(double[] x, double[] y, int count) {
         double s0 = 0;
         double s1 = 0;
         double s2 = 0;
         double s3 = 0;
         int k = 0;
-        for (; k + 3 < x.length; k += 4) {
+        for (; k + 3 < count; k += 4) {
             s0 += x[k] * y[k];
             s1 += x[k + 1] * y[k + 1];
             s2 += x[k + 2] * y[k + 2];
             s3 += x[k + 3] * y[k + 3];
         }
-        for (; k < x.length; k++) {
+        for (; k < count; k++) {
             s0 += x[k] * y[k];
         }
         return (s0 + s1) + (s2 + s3);

@@ -735,8 +735,7 @@ class ThermostatEngineTest {
     private static UnitResponse leaking(double condenses, double roomsLose, double[] condensed) {
         return new UnitResponse() {
             @Override
-            public void at(
-                    double stage, double to, double wo, double tr, double w, double[] out) {
+            public void at(double stage, double to, double wo, double tr, double w, double[] out) {
                 TestHouse.unit(1.2).at(stage, to, wo, tr, w, out);
                 out[MOISTURE] = roomsLose;
                 out[MOISTURE_SLOPE] = 0;
@@ -753,7 +752,10 @@ class ThermostatEngineTest {
     @ParameterizedTest
     @CsvSource({
         // tight, leaking supply, return that draws in humid air, leaks that dry the house
-        "4e-4, 4e-4", "4e-4, 3e-4", "4e-4, -1e-4", "2e-4, 3e-4"
+        "4e-4, 4e-4",
+        "4e-4, 3e-4",
+        "4e-4, -1e-4",
+        "2e-4, 3e-4"
     })
     void water_that_condenses_drains_or_stays_or_comes_back(double condenses, double roomsLose) {
         TestHouse house = new TestHouse(6, 3, 0.5);
@@ -778,8 +780,7 @@ class ThermostatEngineTest {
         assertThat(run.condensedWater()).isCloseTo(condensed[0], within(1e-9 * condensed[0]));
         assertThat(removed)
                 .isCloseTo(
-                        condensed[0] + leaked - run.evaporatedWater(),
-                        within(1e-9 * condensed[0]));
+                        condensed[0] + leaked - run.evaporatedWater(), within(1e-9 * condensed[0]));
         // Vapour in = drained + held by the coil + in the air + carried off by leaks.
         double in = run.waterIn();
         assertThat(run.drainedWater() + run.retainedWater() + run.waterStored() + leaked)

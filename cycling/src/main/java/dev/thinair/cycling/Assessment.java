@@ -27,10 +27,6 @@ import javax.measure.quantity.Temperature;
 /** Runs one system and says what is wrong with it. */
 final class Assessment {
 
-    static final double TON = 3516.8528420667;
-    private static final double CFM = 0.028316846592 / 60;
-    private static final double INCH_WATER = 249.08891;
-
     /** Nominal sizes, tons: common practice, no source. */
     private static final double[] SIZES = {1, 1.5, 2, 2.5, 3, 3.5, 4, 5};
 
@@ -47,9 +43,9 @@ final class Assessment {
     private static final double MOST_SINGLE = 1.15;
 
     private static final double MOST_STAGED = 1.20;
-    private static final double FILTER_LIMIT = 0.20 * INCH_WATER;
+    private static final double FILTER_LIMIT = 0.20 * Trade.INCH_OF_WATER;
     private static final double FILTER_LOADING = 1.5;
-    private static final double RETURN_LIMIT = 0.20 * INCH_WATER;
+    private static final double RETURN_LIMIT = 0.20 * Trade.INCH_OF_WATER;
     private static final double RETURN_SHARE = 0.5;
     private static final double HUMIDITY_LIMIT = 0.60;
     private static final int STARTS_LIMIT = 6;
@@ -102,7 +98,7 @@ final class Assessment {
         loadSensible = load[0];
         loadTotal = load[0] + load[1];
         loadHour = (int) load[2];
-        installedTons = system.ratedWatts() / TON;
+        installedTons = system.ratedWatts() / Trade.TON;
         rightTons = rightSize();
         capacityAtDesign = freed.movesAir() ? capacityOrNone(freed) : Double.NaN;
         stopped();
@@ -245,11 +241,11 @@ final class Assessment {
         double[] out = new double[UnitResponse.RESULTS];
         CoolingUnit kind = freed.unit().withFaults(UnitFaults.none());
         for (double tons : SIZES) {
-            CoolingUnit unit = kind.withRatedCapacity(Units.watts(tons * TON));
+            CoolingUnit unit = kind.withRatedCapacity(Units.watts(tons * Trade.TON));
             double flow =
                     system.limits().airflowDesign().value()
                             * tons
-                            * CFM
+                            * Trade.CUBIC_FOOT_PER_MINUTE
                             * CoolingUnit.STANDARD_DENSITY;
             double total;
             try {
@@ -269,7 +265,7 @@ final class Assessment {
     double carriedTons() {
         return freed.dryAirMassFlow
                 / CoolingUnit.STANDARD_DENSITY
-                / CFM
+                / Trade.CUBIC_FOOT_PER_MINUTE
                 / system.limits().airflowLow().value();
     }
 
@@ -384,11 +380,11 @@ final class Assessment {
                 loaded
                         ? say(
                                 "The filter drops %.2f in. of water; a clean one lets %.0f percent more air through.",
-                                drop / INCH_WATER, 100 * gain)
+                                drop / Trade.INCH_OF_WATER, 100 * gain)
                         : say(
                                 "Even clean, the filter drops %.2f in. of water at this airflow: it is too small"
                                         + " or too fine for the system.",
-                                drop / INCH_WATER);
+                                drop / Trade.INCH_OF_WATER);
         add(
                 new Finding.FilterLoaded(
                         new Finding.Statement(
@@ -399,7 +395,7 @@ final class Assessment {
                                 List.of(
                                         new Evidence(
                                                 "pressure drop of the filter",
-                                                Units.inchesOfWater(drop / INCH_WATER)),
+                                                Units.inchesOfWater(drop / Trade.INCH_OF_WATER)),
                                         new Evidence(
                                                 "resistance over a clean one",
                                                 Units.ratio(filter.loading())),
@@ -416,13 +412,14 @@ final class Assessment {
                                                 Criterion.COMMON_PRACTICE)
                                         : new Criterion(
                                                 "pressure drop of a filter",
-                                                Units.inchesOfWater(FILTER_LIMIT / INCH_WATER),
+                                                Units.inchesOfWater(
+                                                        FILTER_LIMIT / Trade.INCH_OF_WATER),
                                                 Criterion.COMMON_PRACTICE),
                                 gain >= 0.03 || high ? Severity.WARNING : Severity.ADVICE,
                                 Confidence.HIGH,
                                 Optional.empty()),
-                        Units.inchesOfWater(drop / INCH_WATER),
-                        Units.inchesOfWater(clean / INCH_WATER)));
+                        Units.inchesOfWater(drop / Trade.INCH_OF_WATER),
+                        Units.inchesOfWater(clean / Trade.INCH_OF_WATER)));
     }
 
     /** What can be said of a filter when the blower has no operating point. */
@@ -665,8 +662,14 @@ final class Assessment {
 
     private void airflow() {
         double standard =
-                system.dryAirMassFlow / CoolingUnit.STANDARD_DENSITY / CFM / installedTons;
-        double actual = system.airflow().cubicMetresPerSecond() / CFM / installedTons;
+                system.dryAirMassFlow
+                        / CoolingUnit.STANDARD_DENSITY
+                        / Trade.CUBIC_FOOT_PER_MINUTE
+                        / installedTons;
+        double actual =
+                system.airflow().cubicMetresPerSecond()
+                        / Trade.CUBIC_FOOT_PER_MINUTE
+                        / installedTons;
         UnitLimits limits = system.limits();
         Threshold t;
         Severity severity;
@@ -715,7 +718,7 @@ final class Assessment {
                                                                         system.airflow()
                                                                                 .externalStaticPressure(),
                                                                         "external static pressure")
-                                                                / INCH_WATER))),
+                                                                / Trade.INCH_OF_WATER))),
                                 criterion(t),
                                 severity,
                                 Confidence.MEDIUM,
@@ -770,7 +773,11 @@ final class Assessment {
             begins = Double.NaN;
         }
         if (begins > 0 && begins < Double.POSITIVE_INFINITY) {
-            double per = begins / CoolingUnit.STANDARD_DENSITY / CFM / installedTons;
+            double per =
+                    begins
+                            / CoolingUnit.STANDARD_DENSITY
+                            / Trade.CUBIC_FOOT_PER_MINUTE
+                            / installedTons;
             evidence.add(
                     new Evidence(
                             "standard airflow per ton at which ice begins in the design hour",
@@ -903,22 +910,22 @@ final class Assessment {
                                 say(
                                         "The return takes %.2f in. of water, %.0f percent of the blower's external"
                                                 + " static pressure.",
-                                        drop / INCH_WATER, 100 * drop / total),
+                                        drop / Trade.INCH_OF_WATER, 100 * drop / total),
                                 List.of(
                                         new Evidence(
                                                 "return-side pressure",
-                                                Units.inchesOfWater(drop / INCH_WATER)),
+                                                Units.inchesOfWater(drop / Trade.INCH_OF_WATER)),
                                         new Evidence(
                                                 "share of the external static",
                                                 Units.percent(100 * drop / total))),
                                 new Criterion(
                                         "return-side pressure, when it is more than half of the external static",
-                                        Units.inchesOfWater(RETURN_LIMIT / INCH_WATER),
+                                        Units.inchesOfWater(RETURN_LIMIT / Trade.INCH_OF_WATER),
                                         Criterion.COMMON_PRACTICE),
                                 Severity.WARNING,
                                 Confidence.MEDIUM,
                                 Optional.of(Remedy.DUCT_CAUTION)),
-                        Units.inchesOfWater(drop / INCH_WATER)));
+                        Units.inchesOfWater(drop / Trade.INCH_OF_WATER)));
     }
 
     static double miss(DayRun day) {
@@ -979,9 +986,10 @@ final class Assessment {
                 List.of(
                         new Evidence(
                                 FindingWorkings.CAPACITY,
-                                Units.tonsOfRefrigeration(capacityAtDesign / TON)),
+                                Units.tonsOfRefrigeration(capacityAtDesign / Trade.TON)),
                         new Evidence(
-                                FindingWorkings.LOAD, Units.tonsOfRefrigeration(loadTotal / TON)),
+                                FindingWorkings.LOAD,
+                                Units.tonsOfRefrigeration(loadTotal / Trade.TON)),
                         new Evidence("capacity over load", Units.ratio(ratio)),
                         new Evidence(
                                 "nominal size installed",

@@ -1,5 +1,6 @@
 package dev.thinair.cycling;
 
+import dev.thinair.altitude.kernel.AirDensity;
 import dev.thinair.cycling.kernel.NoBalanceException;
 import dev.thinair.cycling.kernel.RatingPoint;
 import dev.thinair.cycling.kernel.Refrigerant;
@@ -35,10 +36,10 @@ import javax.measure.quantity.Time;
 public final class CoolingUnit {
 
     /** Density of standard air, 0.075 lb/ft3, in kg/m3: converts standard to mass airflow. */
-    public static final double STANDARD_DENSITY = 0.075 * 0.45359237 / 0.028316846592;
+    public static final double STANDARD_DENSITY = AirDensity.STANDARD_INCH_POUND;
 
     /** Default indoor fan power per standard airflow, W per m3/s: 365 W per 1000 cfm. */
-    private static final double DEFAULT_FAN = 365 / (1000 * 0.028316846592 / 60);
+    private static final double DEFAULT_FAN = 365 / (1000 * Trade.CUBIC_FOOT_PER_MINUTE);
 
     private final Builder data;
     private final UnitModel model;
@@ -72,16 +73,14 @@ public final class CoolingUnit {
         double watts = Si.watts(ratedCapacity, "rated capacity");
         Range.require("rated capacity", watts, 1000, 100_000, "W");
         return builder()
-                .name(String.format(Locale.ROOT, "typical %.1f-ton unit", watts / TON))
+                .name(String.format(Locale.ROOT, "typical %.1f-ton unit", watts / Trade.TON))
                 .ratedCapacity(ratedCapacity)
                 .energyEfficiencyRatio(11.5)
                 .sensibleHeatRatio(0.75)
-                .ratedAirflow(Units.cubicFeetPerMinute(400 * watts / TON))
+                .ratedAirflow(Units.cubicFeetPerMinute(400 * watts / Trade.TON))
                 .staging(staging)
                 .build();
     }
-
-    private static final double TON = 3516.8528420667;
 
     /**
      * The name.
@@ -152,7 +151,7 @@ public final class CoolingUnit {
      * @return tons, net total capacity over 12 000 Btu/h
      */
     public double nominalTons() {
-        return data.total / TON;
+        return data.total / Trade.TON;
     }
 
     /**
@@ -161,10 +160,8 @@ public final class CoolingUnit {
      * @return Btu/(W h)
      */
     public double energyEfficiencyRatio() {
-        return data.total / data.power / BTU_PER_WATT_HOUR;
+        return data.total / data.power * Trade.BTU_PER_WATT_HOUR;
     }
-
-    private static final double BTU_PER_WATT_HOUR = 1055.05585262 / 3600;
 
     /**
      * How the compressor adapts.
@@ -426,7 +423,8 @@ public final class CoolingUnit {
         Range.require("rated capacity", watts, 1000, 100_000, "W");
         Builder copy = data.copy();
         copy.scale(watts / data.total);
-        copy.name = String.format(Locale.ROOT, "%s scaled to %.1f tons", data.name, watts / TON);
+        copy.name =
+                String.format(Locale.ROOT, "%s scaled to %.1f tons", data.name, watts / Trade.TON);
         return copy.build();
     }
 
@@ -641,7 +639,7 @@ public final class CoolingUnit {
          */
         public Builder energyEfficiencyRatio(Quantity<Dimensionless> value) {
             return energyEfficiencyRatio(
-                    Si.ratio(value, "energy efficiency ratio") / BTU_PER_WATT_HOUR);
+                    Si.ratio(value, "energy efficiency ratio") * Trade.BTU_PER_WATT_HOUR);
         }
 
         /**
@@ -946,14 +944,14 @@ public final class CoolingUnit {
                     throw new IllegalArgumentException(
                             "rated power is missing: give it or the energy efficiency ratio");
                 }
-                d.power = d.total / (d.eer * BTU_PER_WATT_HOUR);
+                d.power = d.total / (d.eer / Trade.BTU_PER_WATT_HOUR);
                 d.eer = Double.NaN;
             }
             if (Double.isNaN(d.sensible)) {
                 d.sensible = d.ratio * d.total;
             }
             if (Double.isNaN(d.airflow)) {
-                d.airflow = 400 * 0.028316846592 / 60 * d.total / TON;
+                d.airflow = 400 * Trade.CUBIC_FOOT_PER_MINUTE * d.total / Trade.TON;
             }
             if (Double.isNaN(d.fan)) {
                 d.fan = DEFAULT_FAN * d.airflow;

@@ -20,7 +20,6 @@ import javax.measure.quantity.Temperature;
  */
 public final class HeatPump {
 
-    private static final double BTU_PER_WATT_HOUR = 3600 / 1055.05585262;
     private static final double REGION_IV_OUTDOOR = (5 + 459.67) / 1.8;
     private static final double REGION_IV_ZERO_LOAD = (55 + 459.67) / 1.8;
     private static final double NEVER = 150;
@@ -211,7 +210,7 @@ public final class HeatPump {
             Quantity<Power> designRequirement, double degradation, RatingBins bins) {
         requireBins(bins);
         return Units.btuPerWattHour(
-                BTU_PER_WATT_HOUR
+                Trade.BTU_PER_WATT_HOUR
                         * SeasonalRatings.heatingM(
                                 capacity47,
                                 power47,
@@ -246,7 +245,7 @@ public final class HeatPump {
             RatingBins bins) {
         requireBins(bins);
         return Units.btuPerWattHour(
-                BTU_PER_WATT_HOUR
+                Trade.BTU_PER_WATT_HOUR
                         * SeasonalRatings.heatingM1(
                                 capacity47,
                                 power47,

@@ -23,7 +23,6 @@ import javax.measure.quantity.Power;
  */
 public final class SeasonalRating {
 
-    private static final double BTU_PER_WATT_HOUR = 3600 / 1055.05585262;
     private static final String SOURCE =
             "AHRI 210/240 and 10 CFR 430 subpart B app. M/M1 section 4.1 (from memory)";
 
@@ -119,7 +118,7 @@ public final class SeasonalRating {
      * @return Btu/(W h)
      */
     public double inBtuPerWattHour() {
-        return value * BTU_PER_WATT_HOUR;
+        return value * Trade.BTU_PER_WATT_HOUR;
     }
 
     /**
@@ -226,7 +225,7 @@ public final class SeasonalRating {
     public static Quantity<Dimensionless> shortForm(
             Quantity<Power> capacity82, Quantity<Power> power82, double degradation) {
         return Units.btuPerWattHour(
-                BTU_PER_WATT_HOUR
+                Trade.BTU_PER_WATT_HOUR
                         * SeasonalRatings.singleSpeedShort(
                                 Si.watts(capacity82, "capacity at 82 degF"),
                                 Si.watts(power82, "power at 82 degF"),

@@ -4,6 +4,7 @@ import dev.thinair.units.Range;
 import dev.thinair.units.Si;
 import dev.thinair.units.TemperatureDifference;
 import dev.thinair.units.Units;
+import java.util.Arrays;
 import javax.measure.Quantity;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
@@ -16,38 +17,49 @@ import javax.measure.quantity.Time;
  */
 public final class Thermostat {
 
-    private final double setpoint;
-    private final double differential;
-    private final double secondStageDifferential;
-    private final double secondStageDelay;
-    private final double maximumCycleRate;
-    private final double minimumOff;
+    private enum Setting {
+        SETPOINT("thermostat setpoint", 278.15, 313.15, "K"),
+        DIFFERENTIAL("thermostat differential", 0.01, 5, "K"),
+        SECOND_STAGE_DIFFERENTIAL("second-stage differential", 0, 5, "K"),
+        SECOND_STAGE_DELAY("time to the second stage", 60, 86_400, "s"),
+        CYCLE_RATE("maximum cycle rate", 0.1, 20, "1/h"),
+        MINIMUM_OFF("minimum off time", 0, 1800, "s");
+
+        private final String title;
+        private final double low;
+        private final double high;
+        private final String unit;
+
+        Setting(String title, double low, double high, String unit) {
+            this.title = title;
+            this.low = low;
+            this.high = high;
+            this.unit = unit;
+        }
+    }
+
+    private final double[] settings; // in the order of Setting
     private final FanMode fanMode;
 
-    private Thermostat(
-            double setpoint,
-            double differential,
-            double secondStageDifferential,
-            double secondStageDelay,
-            double maximumCycleRate,
-            double minimumOff,
-            FanMode fanMode) {
-        Range.require("thermostat setpoint", setpoint, 278.15, 313.15, "K");
-        Range.require("thermostat differential", differential, 0.01, 5, "K");
-        Range.require("second-stage differential", secondStageDifferential, 0, 5, "K");
-        Range.require("time to the second stage", secondStageDelay, 60, 86_400, "s");
-        Range.require("maximum cycle rate", maximumCycleRate, 0.1, 20, "1/h");
-        Range.require("minimum off time", minimumOff, 0, 1800, "s");
+    private Thermostat(double[] settings, FanMode fanMode) {
+        for (Setting s : Setting.values()) {
+            Range.require(s.title, settings[s.ordinal()], s.low, s.high, s.unit);
+        }
         if (fanMode == null) {
             throw new IllegalArgumentException("fan mode is missing");
         }
-        this.setpoint = setpoint;
-        this.differential = differential;
-        this.secondStageDifferential = secondStageDifferential;
-        this.secondStageDelay = secondStageDelay;
-        this.maximumCycleRate = maximumCycleRate;
-        this.minimumOff = minimumOff;
+        this.settings = settings;
         this.fanMode = fanMode;
+    }
+
+    private double get(Setting setting) {
+        return settings[setting.ordinal()];
+    }
+
+    private Thermostat with(Setting setting, double value) {
+        double[] changed = settings.clone();
+        changed[setting.ordinal()] = value;
+        return new Thermostat(changed, fanMode);
     }
 
     /**
@@ -61,14 +73,9 @@ public final class Thermostat {
      * @throws IllegalArgumentException if the setpoint is missing or out of range
      */
     public static Thermostat at(Quantity<Temperature> setpoint) {
+        double set = Si.kelvins(setpoint, Setting.SETPOINT.title);
         return new Thermostat(
-                Si.kelvins(setpoint, "thermostat setpoint"),
-                1 / 1.8,
-                0.5 / 1.8,
-                1800,
-                3,
-                0,
-                FanMode.AUTOMATIC);
+                new double[] {set, 1 / 1.8, 0.5 / 1.8, 1800, 3, 0}, FanMode.AUTOMATIC);
     }
 
     /**
@@ -79,14 +86,7 @@ public final class Thermostat {
      * @throws IllegalArgumentException if the setpoint is missing or out of range
      */
     public Thermostat withSetpoint(Quantity<Temperature> other) {
-        return new Thermostat(
-                Si.kelvins(other, "thermostat setpoint"),
-                differential,
-                secondStageDifferential,
-                secondStageDelay,
-                maximumCycleRate,
-                minimumOff,
-                fanMode);
+        return with(Setting.SETPOINT, Si.kelvins(other, Setting.SETPOINT.title));
     }
 
     /**
@@ -97,14 +97,8 @@ public final class Thermostat {
      * @throws IllegalArgumentException if the differential is missing or out of range
      */
     public Thermostat withDifferential(Quantity<TemperatureDifference> other) {
-        return new Thermostat(
-                setpoint,
-                Si.kelvinDifference(other, "thermostat differential"),
-                secondStageDifferential,
-                secondStageDelay,
-                maximumCycleRate,
-                minimumOff,
-                fanMode);
+        Setting s = Setting.DIFFERENTIAL;
+        return with(s, Si.kelvinDifference(other, s.title));
     }
 
     /**
@@ -115,14 +109,8 @@ public final class Thermostat {
      * @throws IllegalArgumentException if the differential is missing or out of range
      */
     public Thermostat withSecondStageDifferential(Quantity<TemperatureDifference> other) {
-        return new Thermostat(
-                setpoint,
-                differential,
-                Si.kelvinDifference(other, "second-stage differential"),
-                secondStageDelay,
-                maximumCycleRate,
-                minimumOff,
-                fanMode);
+        Setting s = Setting.SECOND_STAGE_DIFFERENTIAL;
+        return with(s, Si.kelvinDifference(other, s.title));
     }
 
     /**
@@ -134,14 +122,8 @@ public final class Thermostat {
      * @throws IllegalArgumentException if the time is missing or out of range
      */
     public Thermostat withSecondStageDelay(Quantity<Time> other) {
-        return new Thermostat(
-                setpoint,
-                differential,
-                secondStageDifferential,
-                Si.seconds(other, "time to the second stage"),
-                maximumCycleRate,
-                minimumOff,
-                fanMode);
+        Setting s = Setting.SECOND_STAGE_DELAY;
+        return with(s, Si.seconds(other, s.title));
     }
 
     /**
@@ -153,14 +135,7 @@ public final class Thermostat {
      * @throws IllegalArgumentException if the rate is out of range
      */
     public Thermostat withMaximumCycleRate(double perHour) {
-        return new Thermostat(
-                setpoint,
-                differential,
-                secondStageDifferential,
-                secondStageDelay,
-                perHour,
-                minimumOff,
-                fanMode);
+        return with(Setting.CYCLE_RATE, perHour);
     }
 
     /**
@@ -171,14 +146,7 @@ public final class Thermostat {
      * @throws IllegalArgumentException if the time is missing or out of range
      */
     public Thermostat withMinimumOffTime(Quantity<Time> other) {
-        return new Thermostat(
-                setpoint,
-                differential,
-                secondStageDifferential,
-                secondStageDelay,
-                maximumCycleRate,
-                Si.seconds(other, "minimum off time"),
-                fanMode);
+        return with(Setting.MINIMUM_OFF, Si.seconds(other, Setting.MINIMUM_OFF.title));
     }
 
     /**
@@ -189,14 +157,7 @@ public final class Thermostat {
      * @throws IllegalArgumentException if the mode is missing
      */
     public Thermostat withFanMode(FanMode other) {
-        return new Thermostat(
-                setpoint,
-                differential,
-                secondStageDifferential,
-                secondStageDelay,
-                maximumCycleRate,
-                minimumOff,
-                other);
+        return new Thermostat(settings, other);
     }
 
     /**
@@ -205,7 +166,7 @@ public final class Thermostat {
      * @return the temperature
      */
     public Quantity<Temperature> setpoint() {
-        return Units.kelvins(setpoint);
+        return Units.kelvins(get(Setting.SETPOINT));
     }
 
     /**
@@ -214,7 +175,7 @@ public final class Thermostat {
      * @return span between switching on and off
      */
     public Quantity<TemperatureDifference> differential() {
-        return Units.kelvinDifference(differential);
+        return Units.kelvinDifference(get(Setting.DIFFERENTIAL));
     }
 
     /**
@@ -232,7 +193,7 @@ public final class Thermostat {
      * @return rate, 1/h
      */
     public double maximumCycleRate() {
-        return maximumCycleRate;
+        return get(Setting.CYCLE_RATE);
     }
 
     /**
@@ -241,7 +202,7 @@ public final class Thermostat {
      * @return temperature, K
      */
     public double setpointKelvin() {
-        return setpoint;
+        return get(Setting.SETPOINT);
     }
 
     /**
@@ -250,7 +211,7 @@ public final class Thermostat {
      * @return difference, K
      */
     public double differentialKelvin() {
-        return differential;
+        return get(Setting.DIFFERENTIAL);
     }
 
     /**
@@ -259,7 +220,7 @@ public final class Thermostat {
      * @return difference, K, above the switch-on temperature
      */
     public double secondStageDifferentialKelvin() {
-        return secondStageDifferential;
+        return get(Setting.SECOND_STAGE_DIFFERENTIAL);
     }
 
     /**
@@ -268,7 +229,7 @@ public final class Thermostat {
      * @return time at the first stage, s
      */
     public double secondStageDelaySeconds() {
-        return secondStageDelay;
+        return get(Setting.SECOND_STAGE_DELAY);
     }
 
     /**
@@ -277,7 +238,7 @@ public final class Thermostat {
      * @return time, s
      */
     public double minimumOffSeconds() {
-        return minimumOff;
+        return get(Setting.MINIMUM_OFF);
     }
 
     /**
@@ -286,7 +247,7 @@ public final class Thermostat {
      * @return setpoint plus half the differential, K
      */
     public double switchOnKelvin() {
-        return setpoint + 0.5 * differential;
+        return setpointKelvin() + 0.5 * differentialKelvin();
     }
 
     /**
@@ -295,7 +256,7 @@ public final class Thermostat {
      * @return setpoint less half the differential, K
      */
     public double switchOffKelvin() {
-        return setpoint - 0.5 * differential;
+        return setpointKelvin() - 0.5 * differentialKelvin();
     }
 
     /**
@@ -307,12 +268,7 @@ public final class Thermostat {
     @Override
     public boolean equals(Object other) {
         return other instanceof Thermostat t
-                && setpoint == t.setpoint
-                && differential == t.differential
-                && secondStageDifferential == t.secondStageDifferential
-                && secondStageDelay == t.secondStageDelay
-                && maximumCycleRate == t.maximumCycleRate
-                && minimumOff == t.minimumOff
+                && Arrays.equals(settings, t.settings)
                 && fanMode == t.fanMode;
     }
 
@@ -323,14 +279,7 @@ public final class Thermostat {
      */
     @Override
     public int hashCode() {
-        return java.util.Objects.hash(
-                setpoint,
-                differential,
-                secondStageDifferential,
-                secondStageDelay,
-                maximumCycleRate,
-                minimumOff,
-                fanMode);
+        return 31 * Arrays.hashCode(settings) + fanMode.hashCode();
     }
 
     /**
@@ -343,9 +292,9 @@ public final class Thermostat {
         return String.format(
                 java.util.Locale.ROOT,
                 "thermostat at %.1f degC (%.1f degF), differential %.2f K, fan %s",
-                setpoint - 273.15,
-                setpoint * 1.8 - 459.67,
-                differential,
+                setpointKelvin() - 273.15,
+                setpointKelvin() * 1.8 - 459.67,
+                differentialKelvin(),
                 fanMode == FanMode.AUTOMATIC ? "automatic" : "continuous");
     }
 }

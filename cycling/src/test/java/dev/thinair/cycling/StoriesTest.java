@@ -153,7 +153,7 @@ class StoriesTest {
         Review review = Review.of(s);
         Finding.UnitTooLarge finding = find(review, Finding.UnitTooLarge.class).orElseThrow();
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        double excess = Si.watts(finding.excess(), "excess") / Assessment.TON;
+        double excess = Si.watts(finding.excess(), "excess") / Trade.TON;
         assertThat(excess).isCloseTo(1.5, within(0.05));
         InstalledSystem fit = s.withUnit(s.unit().withRatedCapacity(finding.right()));
         assertThat(s.runDay().starts()).isGreaterThan(fit.runDay().starts());

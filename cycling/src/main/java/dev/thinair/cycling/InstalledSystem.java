@@ -351,6 +351,7 @@ public final class InstalledSystem {
      * another airflow if asked.
      */
     void atDesign(CoolingUnit unit, double dryFlow, double setpoint, double w, double[] out) {
+        requireAirOfItsKind(unit, dryFlow, 1);
         int h = designHour();
         // Without an airflow of its own the system is taken with the unit's rated fan, no leaks.
         double share =
@@ -575,9 +576,53 @@ public final class InstalledSystem {
         return new ThermostatEngine(building.modal(), sensorWeights, returnWeights, supplyShares);
     }
 
+    /** Refuses air that is nothing like what a unit is rated with. */
+    private static void requireAirOfItsKind(CoolingUnit unit, double dryFlow, double share) {
+        double rated = unit.model().ratedDryAirMassFlow();
+        double least = UnitModel.LEAST_AIRFLOW * rated;
+        double most = UnitModel.MOST_AIRFLOW * rated;
+        boolean little = dryFlow * share < least;
+        if (!little && dryFlow <= most) {
+            return;
+        }
+        double told = little ? dryFlow * share : dryFlow;
+        String message =
+                String.format(
+                        Locale.ROOT,
+                        "dry-air mass flow over the coil is %.4g kg/s (%s of standard air)%s, but"
+                                + " must be %.4g to %.4g kg/s, %.2f to %.0f times the %.4g kg/s"
+                                + " (%s) that %s is rated with",
+                        told,
+                        standardAir(told),
+                        little && share < 1 ? " at the lowest stage" : "",
+                        least,
+                        most,
+                        UnitModel.LEAST_AIRFLOW,
+                        UnitModel.MOST_AIRFLOW,
+                        rated,
+                        standardAir(rated),
+                        unit.name());
+        if (little) {
+            throw new NoBalanceException(message);
+        }
+        throw new IllegalArgumentException(
+                message
+                        + "; no unit is installed so: check its rated capacity and airflow, the"
+                        + " blower's table, and the units of measure of all three");
+    }
+
+    private static String standardAir(double dryAirMassFlow) {
+        return QuantityText.formatIn(
+                Units.cubicMetresPerSecond(dryAirMassFlow / CoolingUnit.STANDARD_DENSITY),
+                Units.CUBIC_FOOT_PER_MINUTE,
+                3);
+    }
+
     /** The unit on these ducts; with a book, ice gathers on its coil. */
     private UnitResponse response(IceBook book) {
         Airflow air = airflow();
+        requireAirOfItsKind(
+                parts.unit, dryAirMassFlow, InstalledUnit.airflowShare(parts.unit.minimumStage()));
         return new InstalledUnit(
                 parts.unit.model(),
                 dryAirMassFlow,

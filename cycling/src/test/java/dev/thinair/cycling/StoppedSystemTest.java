@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.thinair.cycling.kernel.NoBalanceException;
+import dev.thinair.ducts.Blower;
 import dev.thinair.ducts.DuctSystem;
 import dev.thinair.ducts.Filter;
 import dev.thinair.ducts.OutsideBlowerTableException;
@@ -152,7 +153,11 @@ class StoppedSystemTest {
         InstalledSystem s = Stories.at(false, 1 / 3.0, 6).build();
         assertThatThrownBy(() -> Review.of(s))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("dry-air mass flow");
+                .hasMessageContaining("dry-air mass flow over the coil is 0.5")
+                .hasMessageContaining("of standard air")
+                .hasMessageContaining("0.05 to 5 times")
+                .hasMessageContaining("rated with")
+                .hasMessageContaining("check its rated capacity and airflow");
         InstalledSystem fine = Stories.at(false, 2, 6).build();
         assertThatThrownBy(
                         () ->
@@ -200,5 +205,28 @@ class StoppedSystemTest {
         assertThat(review.operates()).isTrue();
         assertThat(review.comparison().runsAsFound()).isTrue();
         assertThat(find(review, Finding.DoesNotRun.class)).isEmpty();
+    }
+
+    @Test
+    void air_that_hardly_moves_is_found_and_opening_what_is_shut_is_tried() {
+        // A blower whose table goes on to almost nothing has an operating point there.
+        Blower.Builder weak = Blower.builder().speed("high");
+        for (double[] p : new double[][] {{0.05, 1090}, {0.2, 700}, {0.24, 20}, {3, 1}}) {
+            weak.point(Units.inchesOfWater(p[0]), Units.cubicFeetPerMinute(p[1]));
+        }
+        InstalledSystem s = choked();
+        s = s.withDucts(s.ducts().withBlower(weak.efficiency(Units.percent(20)).build()));
+        assertThat(s.movesAir()).isTrue();
+        assertThat(s.airflow().cubicMetresPerSecond()).isBetween(1e-3, 0.018);
+        assertThatThrownBy(s::runDay)
+                .isInstanceOf(NoBalanceException.class)
+                .hasMessageContaining("dry-air mass flow over the coil is 0.0")
+                .hasMessageContaining("0.05 to 5 times");
+        Review review = Review.of(s);
+        Finding.DoesNotRun finding = find(review, Finding.DoesNotRun.class).orElseThrow();
+        assertThat(finding.reason()).contains("of standard air");
+        assertThat(find(review, Finding.RegistersShut.class)).isPresent();
+        assertThat(review.recommended().title()).contains("open all registers");
+        assertThat(review.recommended().system().runDay().ran()).isTrue();
     }
 }

@@ -89,6 +89,12 @@ public final class UnitModel {
     /** Length an output array must have at least. */
     public static final int RESULTS = 14;
 
+    /** Least airflow over the coil that the balance is asked for, as a share of the rated one. */
+    public static final double LEAST_AIRFLOW = 0.05;
+
+    /** Most airflow over the coil that the balance is asked for, as a multiple of the rated one. */
+    public static final double MOST_AIRFLOW = 5;
+
     /** Lowest condensing temperature, K (20 &deg;C). Assumption: head-pressure control. */
     public static final double CONDENSING_FLOOR = 293.15;
 
@@ -545,8 +551,8 @@ public final class UnitModel {
         Range.require(
                 "dry-air mass flow",
                 dryAirMassFlow,
-                0.05 * rating.dryAirMassFlow(),
-                5 * rating.dryAirMassFlow(),
+                LEAST_AIRFLOW * rating.dryAirMassFlow(),
+                MOST_AIRFLOW * rating.dryAirMassFlow(),
                 "kg/s");
         Range.require("outdoor dry bulb", outdoorDryBulb, 253.15, 333.15, "K");
         Range.require("pressure", pressure, 50_000, 110_000, "Pa");
@@ -784,8 +790,8 @@ public final class UnitModel {
         }
         Range.require("temperature limit", limit, 243.15, 293.15, "K");
         double[] out = new double[RESULTS];
-        double low = 0.05 * rating.dryAirMassFlow();
-        double high = 5 * rating.dryAirMassFlow();
+        double low = LEAST_AIRFLOW * rating.dryAirMassFlow();
+        double high = MOST_AIRFLOW * rating.dryAirMassFlow();
         steady(enteringDryBulb, enteringHumidityRatio, high, outdoorDryBulb, pressure, stage, out);
         if (out[index] <= limit) {
             return Double.POSITIVE_INFINITY;

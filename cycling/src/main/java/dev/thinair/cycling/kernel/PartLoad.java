@@ -280,6 +280,7 @@ public final class PartLoad {
     public static double oversizedRunTimeFraction(
             double sizeRatio, double loadFraction, double timeConstant, double maximumRate) {
         Range.requireAbove("capacity over design load", sizeRatio, 0, "1");
+        Range.require("load over design load", loadFraction, 0, Double.MAX_VALUE, "1");
         return implicitRunTimeFraction(timeConstant, maximumRate, loadFraction / sizeRatio);
     }
 

@@ -151,6 +151,8 @@ public final class SeasonalRatings {
         positive("82 degF, high stage", high82, highPower82);
         positive("82 degF, low stage", low82, lowPower82);
         positive("67 degF, low stage", low67, lowPower67);
+        Range.require("degradation coefficient of the low stage", lowDegradation, 0, 1, "1");
+        Range.require("degradation coefficient of the high stage", highDegradation, 0, 1, "1");
         if (Double.isNaN(lockOut)) {
             throw new IllegalArgumentException("lock-out temperature is NaN K");
         }
@@ -622,6 +624,8 @@ public final class SeasonalRatings {
             double defrostCredit,
             RatingBins bins) {
         checkStaged(high, low, 8, loads, cutOut, cutIn, defrostCredit, bins);
+        Range.require("degradation coefficient of the low stage", lowDegradation, 0, 1, "1");
+        Range.require("degradation coefficient of the high stage", highDegradation, 0, 1, "1");
         if (Double.isNaN(lowLockOut)) {
             throw new IllegalArgumentException("lock-out temperature is NaN K");
         }
@@ -705,6 +709,7 @@ public final class SeasonalRatings {
             double defrostCredit,
             RatingBins bins) {
         checkStaged(full, low, 4, loads, cutOut, cutIn, defrostCredit, bins);
+        Range.require("degradation coefficient", degradation, 0, 1, "1");
         positive("35 degF, intermediate speed", intermediate35, intermediatePower35);
         double low35 = line(F35, F47, low[2], F62, low[0]);
         if (!(intermediate35 > low35 && intermediate35 < full[2])) {

@@ -49,6 +49,12 @@ public final class CompiledHouse {
     /** Numbers of a spectrum. */
     static final int WIDTH = 2 * HourlyInterpolation.HARMONICS;
 
+    /** Components that have a spectrum, gains and what passes between zones last. */
+    static final int SPECTRA = 11;
+
+    /** The first of these that internal gains have a share in. */
+    static final int FIRST_OF_GAINS = spectrumOf(Component.PEOPLE);
+
     final House house;
     final Site site;
     final HouseModel model;
@@ -77,6 +83,7 @@ public final class CompiledHouse {
         final double[] fanShare;
         final FloatingAir.Drives[] ofBoundary;
         final FloatingAir.Drives[] ofView;
+        final Passed[] passed; // by boundary
         final Gains gains;
 
         Survey(House house, HouseModel model, HouseResponse response, Walls walls) {
@@ -88,6 +95,7 @@ public final class CompiledHouse {
             leakShare = leakShares(house);
             fanShare = fanShares(house);
             ofBoundary = byBoundary(response, boundaries.length, drives);
+            passed = passedOn(model, response, boundaries, drives, false);
             ofView = new FloatingAir.Drives[views.length];
             for (int v = 0; v < ofView.length; v++) {
                 ofView[v] = new FloatingAir.Drives(response);
@@ -112,12 +120,64 @@ public final class CompiledHouse {
         return groups;
     }
 
+    /** What a temperature behind walls of some zones does in the others; null for nothing. */
+    static final class Passed {
+        private HouseResponse.Others byRooms;
+        private HouseResponse.Others bySpaces;
+
+        void add(HouseResponse response, DriveUse d, boolean held, boolean steady) {
+            if (held && byRooms == null) {
+                byRooms = new HouseResponse.Others(response, steady);
+            } else if (!held && bySpaces == null) {
+                bySpaces = new HouseResponse.Others(response, steady);
+            }
+            (held ? byRooms : bySpaces).add(response.wallDrive(d.wall), held ? d.zone : -1);
+        }
+
+        void answer(double[] spectrum, int at, double[] sums) {
+            if (byRooms != null) {
+                byRooms.addAnswers(spectrum, at, sums, 0);
+            }
+            if (bySpaces != null) {
+                bySpaces.addAnswers(spectrum, at, sums, sums.length / 2);
+            }
+        }
+    }
+
+    private static Passed[] passedOn(
+            HouseModel model,
+            HouseResponse response,
+            Boundary[] boundaries,
+            DriveUse[] drives,
+            boolean winter) {
+        Passed[] passed = new Passed[boundaries.length];
+        for (int b = 0; b < passed.length; b++) {
+            passed[b] = new Passed();
+        }
+        for (DriveUse d : drives) {
+            boolean steady = winter || boundaries[d.boundary].steady();
+            passed[d.boundary].add(response, d, model.held(d.zone), steady);
+        }
+        return passed;
+    }
+
+    /** Place of a component among those with a spectrum; -1 if it has none. */
+    static int spectrumOf(Component component) {
+        return switch (component) {
+            case INFILTRATION, VENTILATION, SETPOINT_CHANGE, DUCTS -> -1;
+            case UNCONDITIONED_SPACES -> 9;
+            case OTHER_ROOMS -> 10;
+            default -> component.ordinal();
+        };
+    }
+
     /** The house with winter's films, steady. */
     static final class Winter {
         final HouseModel model;
         final HouseResponse walls;
         final FloatingAir floating;
         final FloatingAir.Drives[] ofBoundary;
+        final Passed[] passed;
         final double[] steady;
         private volatile HouseResponse apart;
 
@@ -126,6 +186,7 @@ public final class CompiledHouse {
             walls = FloatingAir.steadyWalls(model);
             floating = floating(c.house, walls, model);
             ofBoundary = byBoundary(walls, c.boundaries.length, c.survey.drives);
+            passed = passedOn(model, walls, c.boundaries, c.survey.drives, true);
             steady = steadySums(model, walls, floating, c.survey.drives, ofBoundary);
         }
     }
@@ -312,14 +373,15 @@ public final class CompiledHouse {
     /** Internal gains, which no weather changes: their answers and what is load at once. */
     static final class Gains {
         static final Component[] KINDS = {Component.PEOPLE, Component.APPLIANCES, Component.LIGHTS};
-        final double[] spectra; // [(component * zones + zone) * WIDTH], all components
+        // [((spectrum - FIRST_OF_GAINS) * zones + zone) * WIDTH]
+        final double[] spectra;
         final double[] direct; // [(kind * zones + zone) * 24], W to the air of held zones
         final double[] latent; // [zone * 24], W
         final double[] heat; // to free air, for FloatingAir
 
         Gains(House house, HouseModel model, HouseResponse response) {
             int zones = model.zones();
-            spectra = new double[COMPONENTS * zones * WIDTH];
+            spectra = new double[(SPECTRA - FIRST_OF_GAINS) * zones * WIDTH];
             direct = new double[KINDS.length * zones * 24];
             latent = new double[zones * 24];
             double[] sums = new double[2 * zones * WIDTH];
@@ -351,14 +413,21 @@ public final class CompiledHouse {
                             latent[z * 24 + h] += gain.latent(h);
                         }
                     }
-                    if (anyRadiant) {
+                    boolean level = level(radiant);
+                    if (anyRadiant && level) {
+                        Arrays.fill(spectrum, 0);
+                        spectrum[0] = radiant[0];
+                    } else if (anyRadiant) {
                         HourlyInterpolation.analyse(radiant, 0, spectrum, 0);
+                    }
+                    if (anyRadiant) {
+                        int own = spectrumOf(KINDS[k]) - FIRST_OF_GAINS;
                         answer(
                                 model,
                                 response,
                                 response.radiantDrive(z),
                                 z,
-                                KINDS[k],
+                                own,
                                 spectrum,
                                 0,
                                 sums,
@@ -367,7 +436,7 @@ public final class CompiledHouse {
                     if (anyRadiant && free.count() > 0) {
                         FloatingAir.Drives one = new FloatingAir.Drives(response);
                         one.add(response.radiantDrive(z), 1);
-                        free.add(one, spectrum, 0, false, heat);
+                        free.add(one, spectrum, 0, level, heat);
                     }
                     if (any && model.held(z)) {
                         System.arraycopy(toAir, 0, direct, (k * zones + z) * 24, 24);
@@ -377,7 +446,16 @@ public final class CompiledHouse {
                     }
                 }
             }
-            bookOthers(model, sums, spectra);
+            bookOthers(model, sums, spectra, FIRST_OF_GAINS);
+        }
+
+        private static boolean level(double[] day) {
+            for (double value : day) {
+                if (value != day[0]) {
+                    return false;
+                }
+            }
+            return true;
         }
     }
 
@@ -390,7 +468,7 @@ public final class CompiledHouse {
             HouseResponse response,
             int drive,
             int from,
-            Component own,
+            int own,
             double[] spectrum,
             int at,
             double[] sums,
@@ -405,18 +483,18 @@ public final class CompiledHouse {
                 sums,
                 held ? 0 : zones * WIDTH,
                 spectra,
-                (own.ordinal() * zones + from) * WIDTH);
+                (own * zones + from) * WIDTH);
     }
 
-    /** Books the sums of {@link #answer}. */
-    static void bookOthers(HouseModel model, double[] sums, double[] spectra) {
+    /** Books the sums of {@link #answer}, the spectra beginning with a given one. */
+    static void bookOthers(HouseModel model, double[] sums, double[] spectra, int first) {
         int zones = model.zones();
         for (int z = 0; z < zones; z++) {
             if (!model.held(z)) {
                 continue;
             }
-            int rooms = (Component.OTHER_ROOMS.ordinal() * zones + z) * WIDTH;
-            int spaces = (Component.UNCONDITIONED_SPACES.ordinal() * zones + z) * WIDTH;
+            int rooms = ((spectrumOf(Component.OTHER_ROOMS) - first) * zones + z) * WIDTH;
+            int spaces = ((spectrumOf(Component.UNCONDITIONED_SPACES) - first) * zones + z) * WIDTH;
             for (int i = 0; i < WIDTH; i++) {
                 spectra[rooms + i] += sums[i * zones + z];
                 spectra[spaces + i] += sums[(WIDTH + i) * zones + z];
@@ -518,7 +596,7 @@ public final class CompiledHouse {
         Objects.requireNonNull(site, "site is null");
         Walls found = new Walls(house.coolingFilms());
         HouseModel model = model(house, site, found);
-        HouseResponse walls = FloatingAir.walls(model);
+        HouseResponse walls = FloatingAir.walls(model, false);
         floating(house, walls, model); // refuses what cannot be balanced
         return new CompiledHouse(house, site, model, walls, new Survey(house, model, walls, found));
     }

@@ -17,7 +17,6 @@ public final class HouseDay {
      */
     static final double REFERENCE = 293.15;
 
-    private static final Component[] COMPONENTS = Component.values();
     private static final int WIDTH = CompiledHouse.WIDTH;
 
     final CompiledHouse compiled;
@@ -28,7 +27,7 @@ public final class HouseDay {
     final double[] steady;
     final double[] total; // [zone * 24], W for held zones, K above REFERENCE else
     final double[] latentGain; // [zone * 24], W, people and appliances
-    private final double[] spectra; // [(component * zones + zone) * WIDTH]
+    private final double[] spectra; // [(spectrum * zones + zone) * WIDTH]
     private final double[] sunToAir; // [zone * 24], W; empty without sun
 
     HouseDay(CompiledHouse compiled, OutdoorHours hours, boolean heating) {
@@ -43,19 +42,20 @@ public final class HouseDay {
         double[] sums = new double[2 * zones * WIDTH];
         double[] heat; // to the air of free spaces
         total = new double[zones * 24];
+        spectra = new double[CompiledHouse.SPECTRA * zones * WIDTH];
         if (heating) {
-            spectra = new double[COMPONENTS.length * zones * WIDTH];
             latentGain = new double[zones * 24];
             sunToAir = new double[0];
             heat = floating.heat();
-            boundaries(sums, compiled.winter().ofBoundary, heat);
+            boundaries(sums, compiled.winter().ofBoundary, compiled.winter().passed, heat);
         } else {
             CompiledHouse.Gains gains = compiled.survey.gains;
-            spectra = gains.spectra.clone();
+            int first = CompiledHouse.FIRST_OF_GAINS * zones * WIDTH;
+            System.arraycopy(gains.spectra, 0, spectra, first, gains.spectra.length);
             latentGain = gains.latent;
             sunToAir = new double[zones * 24];
             heat = gains.heat.clone();
-            boundaries(sums, compiled.survey.ofBoundary, heat);
+            boundaries(sums, compiled.survey.ofBoundary, compiled.survey.passed, heat);
             sun(sums, heat);
             double[] direct = gains.direct;
             for (int i = 0; i < total.length; i++) {
@@ -65,8 +65,8 @@ public final class HouseDay {
                 }
             }
         }
-        CompiledHouse.bookOthers(model, sums, spectra);
-        int spaces = Component.UNCONDITIONED_SPACES.ordinal() * zones * WIDTH;
+        CompiledHouse.bookOthers(model, sums, spectra, 0);
+        int spaces = CompiledHouse.spectrumOf(Component.UNCONDITIONED_SPACES) * zones * WIDTH;
         floating.answer(heat, spectra, spaces);
         double[] sum = new double[WIDTH];
         for (int z = 0; z < zones; z++) {
@@ -75,7 +75,7 @@ public final class HouseDay {
                 continue;
             }
             Arrays.fill(sum, 0);
-            for (int k = 0; k < COMPONENTS.length; k++) {
+            for (int k = 0; k < CompiledHouse.SPECTRA; k++) {
                 int at = (k * zones + z) * WIDTH;
                 for (int i = 0; i < WIDTH; i++) {
                     sum[i] += spectra[at + i];
@@ -85,11 +85,11 @@ public final class HouseDay {
         }
     }
 
-    private void answer(int drive, int from, Component own, double[] x, int at, double[] sums) {
-        CompiledHouse.answer(compiled.model, response, drive, from, own, x, at, sums, spectra);
-    }
-
-    private void boundaries(double[] sums, FloatingAir.Drives[] groups, double[] freeHeat) {
+    private void boundaries(
+            double[] sums,
+            FloatingAir.Drives[] groups,
+            CompiledHouse.Passed[] passed,
+            double[] freeHeat) {
         CompiledHouse c = compiled;
         Films films = heating ? c.house.heatingFilms() : c.house.coolingFilms();
         double[] outside = new double[c.boundaries.length * WIDTH];
@@ -104,15 +104,15 @@ public final class HouseDay {
             } else {
                 HourlyInterpolation.analyse(series, 0, outside, b * WIDTH);
             }
+            passed[b].answer(outside, b * WIDTH, sums);
         }
+        int zones = c.model.zones();
         for (CompiledHouse.DriveUse d : c.survey.drives) {
-            answer(
-                    response.wallDrive(d.wall),
-                    d.zone,
-                    d.component,
-                    outside,
-                    d.boundary * WIDTH,
-                    sums);
+            if (c.model.held(d.zone)) {
+                int own = (CompiledHouse.spectrumOf(d.component) * zones + d.zone) * WIDTH;
+                int drive = response.wallDrive(d.wall);
+                response.addAnswer(drive, d.zone, outside, d.boundary * WIDTH, spectra, own);
+            }
         }
         if (floating.count() == 0) {
             return;
@@ -175,7 +175,10 @@ public final class HouseDay {
         }
         for (int z = 0; z < zones; z++) {
             if (any[z]) {
-                answer(response.sunDrive(z), z, Component.WINDOW_SUN, radiant, z * WIDTH, sums);
+                int own = CompiledHouse.spectrumOf(Component.WINDOW_SUN);
+                int drive = response.sunDrive(z);
+                CompiledHouse.answer(
+                        c.model, response, drive, z, own, radiant, z * WIDTH, sums, spectra);
             }
         }
         for (int v = 0; v < views.length && floating.count() > 0; v++) {
@@ -186,8 +189,11 @@ public final class HouseDay {
     /** Part of a zone's answer at an hour, the indoor temperature at the reference. */
     double part(int z, Component component, int hour) {
         int zones = compiled.model.zones();
-        double value =
-                HourlyInterpolation.at(spectra, (component.ordinal() * zones + z) * WIDTH, hour);
+        int spectrum = CompiledHouse.spectrumOf(component);
+        if (spectrum < 0) {
+            return 0;
+        }
+        double value = HourlyInterpolation.at(spectra, (spectrum * zones + z) * WIDTH, hour);
         int i = z * 24 + hour;
         if (component == Component.WINDOW_SUN && !heating) {
             value += sunToAir[i];

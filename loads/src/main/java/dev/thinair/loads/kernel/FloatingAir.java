@@ -156,7 +156,21 @@ public final class FloatingAir {
      * @return response of {@code model.allHeld()}
      */
     public static HouseResponse walls(HouseModel model) {
-        return HouseResponse.solve(model.allHeld(), HouseResponse.DEFAULT_CYCLES, freeZones(model));
+        return walls(model, true);
+    }
+
+    /**
+     * The same for air temperatures of the model's held zones that may be steady.
+     *
+     * @param model the house
+     * @param swings whether to answer harmonics of those temperatures, which costs time and memory;
+     *     else their mean alone is answered
+     * @return response of {@code model.allHeld()}
+     */
+    public static HouseResponse walls(HouseModel model, boolean swings) {
+        int[] free = freeZones(model);
+        return HouseResponse.solve(
+                model.allHeld(), HouseResponse.DEFAULT_CYCLES, free, swings ? null : free);
     }
 
     /**

@@ -104,11 +104,12 @@ public final class HouseResponse {
      */
     public static HouseResponse solve(HouseModel model, int cycles) {
         Range.require("folded cycles", cycles, PLAIN, 1000, "");
-        return solve(model, cycles, new int[0]);
+        return solve(model, cycles, new int[0], null);
     }
 
-    static HouseResponse solve(HouseModel model, int cycles, int[] follow) {
-        Columns columns = new Columns(model);
+    /** Keeps harmonics of the air temperatures of some held zones only, or of all if null. */
+    static HouseResponse solve(HouseModel model, int cycles, int[] follow, int[] swinging) {
+        Columns columns = new Columns(model, swinging);
         Solver solver = new Solver(model, columns);
         int size = columns.dynamic * model.zones;
         double[][] re = new double[HourlyInterpolation.HARMONICS][];
@@ -131,27 +132,26 @@ public final class HouseResponse {
         if (cycles == PLAIN) {
             return new HouseResponse(model, columns, re, im, followed);
         }
-        double[] hr = new double[size];
-        double[] hi = new double[size];
+        double[][] hr = new double[2][size];
+        double[][] hi = new double[2][size];
         for (int n = 13; n <= 12 + 24 * cycles; n++) {
             int m = HourlyInterpolation.folded(n);
             if (m != 0) { // else the weight is zero
                 solver.factor(n * Transmission.OMEGA_DAY);
-                solver.transfers(hr, hi, columns.dynamic);
-
-                add(re[m], realWeight(n, cycles), hr);
-                add(im[m], imaginaryWeight(n, cycles), hi);
+                solver.transfers(hr[0], hi[0], columns.dynamic);
+                add(re[m], realWeight(n, cycles), hr[0]);
+                add(im[m], imaginaryWeight(n, cycles), hi[0]);
             }
         }
         Tail tail = Tail.beyond(cycles);
-        double[][] tr = new double[Tail.NODES][size];
-        double[][] ti = new double[Tail.NODES][size];
-        for (int k = 0; k < Tail.NODES; k++) {
-            solver.factor(tail.harmonic(k) * Transmission.OMEGA_DAY);
-            solver.transfers(tr[k], ti[k], columns.dynamic);
-            followed.keep(13 + k, model.zones, tr[k], ti[k]);
+        for (int k = 0; k < Tail.NODES; k += 2) {
+            for (int i = 0; i < 2; i++) {
+                solver.factor(tail.harmonic(k + i) * Transmission.OMEGA_DAY);
+                solver.transfers(hr[i], hi[i], columns.dynamic);
+                followed.keep(13 + k + i, model.zones, hr[i], hi[i]);
+            }
+            tail.fold(k, hr, hi, re, im);
         }
-        tail.fold(tr, ti, re, im);
         return new HouseResponse(model, columns, re, im, followed);
     }
 
@@ -167,7 +167,7 @@ public final class HouseResponse {
     }
 
     static HouseResponse steady(HouseModel model, int[] follow) {
-        Columns columns = new Columns(model);
+        Columns columns = new Columns(model, new int[0]);
         Solver solver = new Solver(model, columns);
         double[][] re = new double[HourlyInterpolation.HARMONICS][];
         double[][] im = new double[HourlyInterpolation.HARMONICS][];
@@ -279,25 +279,19 @@ public final class HouseResponse {
             return 1 / (s[node] * s[node]);
         }
 
-        /** Adds the transfers at the nodes to the harmonics they stand for. */
-        void fold(double[][] hr, double[][] hi, double[][] re, double[][] im) {
+        /** Adds the transfers at two nodes, from the k-th, to the harmonics they stand for. */
+        void fold(int k, double[][] hr, double[][] hi, double[][] re, double[][] im) {
             for (int m = 1; m <= 12; m++) {
-                gather(real[m], hr, re[m]);
+                gather(real[m][k], hr[0], real[m][k + 1], hr[1], re[m]);
                 if (m < 12) {
-                    gather(imaginary[m], hi, im[m]);
+                    gather(imaginary[m][k], hi[0], imaginary[m][k + 1], hi[1], im[m]);
                 }
             }
         }
 
-        private static void gather(double[] w, double[][] h, double[] sum) {
-            for (int k = 0; k < NODES; k += 2) {
-                double w0 = w[k];
-                double w1 = w[k + 1];
-                double[] h0 = h[k];
-                double[] h1 = h[k + 1];
-                for (int i = 0; i < sum.length; i++) {
-                    sum[i] += w0 * h0[i] + w1 * h1[i];
-                }
+        private static void gather(double w0, double[] h0, double w1, double[] h1, double[] sum) {
+            for (int i = 0; i < sum.length; i++) {
+                sum[i] += w0 * h0[i] + w1 * h1[i];
             }
         }
     }
@@ -309,8 +303,9 @@ public final class HouseResponse {
         final int count;
         final int radiant; // column of the first zone
         final int sun;
+        final int steadyWalls; // column of the first
 
-        Columns(HouseModel model) {
+        Columns(HouseModel model, int[] swinging) {
             int walls = model.walls;
             int zones = model.zones;
             of = new int[walls + 4 * zones];
@@ -328,13 +323,25 @@ public final class HouseResponse {
                     of[walls + 2 * zones + z] = next++;
                 }
             }
-            for (int z = 0; z < zones; z++) {
-                if (model.held[z]) {
-                    of[walls + 3 * zones + z] = next++;
+            boolean[] swings = new boolean[zones];
+            Arrays.fill(swings, swinging == null);
+            for (int z : swinging == null ? new int[0] : swinging) {
+                swings[z] = true;
+            }
+            next = holds(model, swings, true, next);
+            dynamic = next;
+            steadyWalls = holds(model, swings, false, next);
+            count = walls(model, ofDrive, true, steadyWalls);
+        }
+
+        private int holds(HouseModel model, boolean[] swings, boolean swinging, int first) {
+            int next = first;
+            for (int z = 0; z < model.zones; z++) {
+                if (model.held[z] && swings[z] == swinging) {
+                    of[model.walls + 3 * model.zones + z] = next++;
                 }
             }
-            dynamic = next;
-            count = walls(model, ofDrive, true, next);
+            return next;
         }
 
         private int walls(HouseModel model, int[] ofDrive, boolean steady, int first) {
@@ -603,6 +610,9 @@ public final class HouseResponse {
             double[] hi = imaginary[m];
             double xr = spectrum[at + 2 * m];
             double xi = spectrum[at + 2 * m + 1];
+            if (xr == 0 && xi == 0) {
+                continue;
+            }
             int to = sumsAt + 2 * m * zones;
             if (apart >= 0) {
                 double gr = hr[place + apart];
@@ -632,6 +642,80 @@ public final class HouseResponse {
             double gi = hi[place + z];
             sums[to + z] += gr * xr - gi * xi;
             sums[to + zones + z] += gr * xi + gi * xr;
+        }
+    }
+
+    /**
+     * What zones answer to one temperature, or one heat flow per zone, behind several drives, each
+     * zone to the drives of other zones only: {@link #addAnswers} of all of them with the sums over
+     * drives formed beforehand. Not thread-safe while drives are added.
+     */
+    public static final class Others {
+        private final HouseResponse response;
+        private final int harmonics;
+        private final double[] re; // [harmonic * zones + zone]
+        private final double[] im;
+
+        /**
+         * Starts an empty sum.
+         *
+         * @param response whose drives are added
+         * @param steady whether what the drives have in common is the same at all hours
+         */
+        public Others(HouseResponse response, boolean steady) {
+            this.response = response;
+            harmonics = steady ? 1 : HourlyInterpolation.HARMONICS;
+            re = new double[harmonics * response.zones];
+            im = new double[re.length];
+        }
+
+        /**
+         * Adds a drive.
+         *
+         * @param drive index of the drive, not heat to the air of a held zone
+         * @param apart zone whose answer is left out, or -1
+         */
+        public void add(int drive, int apart) {
+            int c = response.column[drive];
+            if (c < 0) {
+                return;
+            }
+            int zones = response.zones;
+            int count = c < response.dynamic ? harmonics : 1;
+            for (int m = 0; m < count; m++) {
+                for (int z = 0; z < zones; z++) {
+                    if (z != apart) {
+                        re[m * zones + z] += response.real[m][c * zones + z];
+                        im[m * zones + z] += response.imaginary[m][c * zones + z];
+                    }
+                }
+            }
+        }
+
+        /**
+         * Adds the answers of all zones.
+         *
+         * @param spectrum of what the drives have in common, re and im of X(0) to X(12); X(0)
+         *     counts if steady
+         * @param at index of its first number
+         * @param sums for harmonic m and zone z, re at {@code (2 m) Z + z} and im at {@code (2 m +
+         *     1) Z + z} beyond the first are added to
+         * @param sumsAt index of their first number
+         */
+        public void addAnswers(double[] spectrum, int at, double[] sums, int sumsAt) {
+            int zones = response.zones;
+            for (int m = 0; m < harmonics; m++) {
+                double xr = spectrum[at + 2 * m];
+                double xi = spectrum[at + 2 * m + 1];
+                int to = sumsAt + 2 * m * zones;
+                int from = m * zones;
+                for (int z = 0; z < zones; z++) {
+                    double gr = re[from + z];
+                    double gi = im[from + z];
+                    sums[to + z] += gr * xr - gi * xi;
+                    sums[to + zones + z] += gr * xi + gi * xr;
+                }
+            }
         }
     }
 
@@ -676,12 +760,16 @@ public final class HouseResponse {
      * behind.
      */
     private static final class Types {
+        static final int LINKS = 26;
         final int[] of; // by wall
         int count;
         int[] wall = new int[16]; // one that is of the type
         // by type at one frequency: 1/D and Y12/D of a one-sided wall; the inverse of the faces'
         // 2 x 2 system (11, 22, 12) of a two-sided one
         final double[] now;
+        // by type at one frequency, per area: what faces do between their nodes, and apart from
+        // these what a wall does whose two faces look into one zone
+        final double[] links;
         private final int[] layerOf; // by construction and place
         private final int[] firstLayer;
         private final double[] layerR;
@@ -706,6 +794,7 @@ public final class HouseResponse {
                 of[w] = t;
             }
             now = new double[6 * count];
+            links = new double[LINKS * count];
             int n = 0;
             firstLayer = new int[model.resistance.length];
             for (int k = 0; k < firstLayer.length; k++) {
@@ -764,13 +853,62 @@ public final class HouseResponse {
                 double h = model.frontConvection[w] + model.frontRadiation[w];
                 if (model.back[w] == HouseModel.BOUNDARY) {
                     boundary(t, k, omega, h);
+                    linkFront(t, w);
                 } else if (model.back[w] == HouseModel.ADIABATIC) {
                     adiabatic(t, k, omega, h);
+                    linkFront(t, w);
                 } else {
                     double back = model.backConvection[w] + model.backRadiation[w];
                     between(t, k, omega, h, back);
+                    linkFront(t, w);
+                    linkBoth(t, w);
                 }
             }
+        }
+
+        /** Star to star, air to air and star to air of a front face. */
+        private void linkFront(int t, int w) {
+            double hc = model.frontConvection[w];
+            double hr = model.frontRadiation[w];
+            int at = LINKS * t;
+            own(at, hr, hc, now[6 * t], now[6 * t + 1]);
+        }
+
+        private void own(int at, double hr, double hc, double re, double im) {
+            links[at] = hr * (1 - hr * re);
+            links[at + 1] = -hr * hr * im;
+            links[at + 2] = hc * (1 - hc * re);
+            links[at + 3] = -hc * hc * im;
+            links[at + 4] = -hr * hc * re;
+            links[at + 5] = -hr * hc * im;
+        }
+
+        /** The same of the back face; then between the two; then all within one zone. */
+        private void linkBoth(int t, int w) {
+            double hc1 = model.frontConvection[w];
+            double hr1 = model.frontRadiation[w];
+            double hc2 = model.backConvection[w];
+            double hr2 = model.backRadiation[w];
+            int at = LINKS * t;
+            own(at + 6, hr2, hc2, now[6 * t + 2], now[6 * t + 3]);
+            across(at + 12, -hr1 * hr2, t);
+            across(at + 14, -hr1 * hc2, t);
+            across(at + 16, -hc1 * hr2, t);
+            across(at + 18, -hc1 * hc2, t);
+            for (int i = 0; i < 2; i++) {
+                links[at + 20 + i] = links[at + i] + links[at + 6 + i] + 2 * links[at + 12 + i];
+                links[at + 22 + i] = links[at + 2 + i] + links[at + 8 + i] + 2 * links[at + 18 + i];
+                links[at + 24 + i] =
+                        links[at + 4 + i]
+                                + links[at + 10 + i]
+                                + links[at + 14 + i]
+                                + links[at + 16 + i];
+            }
+        }
+
+        private void across(int at, double factor, int t) {
+            links[at] = factor * now[6 * t + 4];
+            links[at + 1] = factor * now[6 * t + 5];
         }
 
         // a column of the heat transfer matrix, carried layer by layer from the back
@@ -933,6 +1071,8 @@ public final class HouseResponse {
         private final int[][] near; // by zone: nodes that its faces reach
         private final double[] faceArea;
         private final double[] opaqueArea;
+        // radiation coefficient of all faces of a zone, 0 before the first, NaN if they differ
+        private final double[] radiation;
 
         Solver(HouseModel model, Columns columns) {
             this.model = model;
@@ -942,14 +1082,9 @@ public final class HouseResponse {
             nodes = 2 * zones;
             unknownOf = new int[nodes];
             nodeOf = new int[nodes];
-            int u = 0;
-            for (int i = 0; i < nodes; i++) {
-                boolean unknown = i < zones || !model.held[i - zones];
-                unknownOf[i] = unknown ? u : -1;
-                if (unknown) {
-                    nodeOf[u++] = i;
-                }
-            }
+            boolean[] linked = linked();
+            near = neighbours(linked);
+            int u = order(linked);
             unknowns = u;
             gr = new double[nodes * nodes];
             gi = new double[nodes * nodes];
@@ -968,6 +1103,7 @@ public final class HouseResponse {
             columnZone = new int[columns.count];
             faceArea = new double[zones];
             opaqueArea = new double[zones];
+            radiation = new double[zones];
             Areas elements = new Areas(model.walls);
             Areas entries = new Areas(model.walls);
             for (int w = 0; w < model.walls; w++) {
@@ -981,9 +1117,9 @@ public final class HouseResponse {
                     columnZone[c] = model.front[w];
                     entries.add((long) types.of[w] * columns.count + c, area);
                 }
-                addFaceArea(model.front[w], area, model.glass[w]);
+                addFace(model.front[w], area, model.glass[w], model.frontRadiation[w]);
                 if (back >= 0) {
-                    addFaceArea(back, area, model.glass[w]);
+                    addFace(back, area, model.glass[w], model.backRadiation[w]);
                 }
             }
             elementArea = Arrays.copyOf(elements.area, elements.count);
@@ -1007,11 +1143,15 @@ public final class HouseResponse {
                 entryType[e] = (int) (entries.key[e] / columns.count);
                 entryColumn[e] = (int) (entries.key[e] % columns.count);
             }
-            near = neighbours();
         }
 
-        private void addFaceArea(int zone, double area, boolean glass) {
+        private void addFace(int zone, double area, boolean glass, double coefficient) {
             faceArea[zone] += area;
+            if (radiation[zone] == 0) {
+                radiation[zone] = coefficient;
+            } else if (radiation[zone] != coefficient) {
+                radiation[zone] = Double.NaN;
+            }
             if (!glass) {
                 opaqueArea[zone] += area;
             }
@@ -1061,22 +1201,65 @@ public final class HouseResponse {
 
         private void oneSided(int e) {
             int t = elementType[e];
-            int w = types.wall[t];
             int zone = elementFront[e];
             double a = elementArea[e];
-            double hc = model.frontConvection[w];
-            double hr = model.frontRadiation[w];
-            double qr = a * types.now[6 * t]; // area / D
-            double qi = a * types.now[6 * t + 1];
-            add(zone, zone, hr * (a - hr * qr), -hr * hr * qi);
-            add(zones + zone, zones + zone, hc * (a - hc * qr), -hc * hc * qi);
-            addBoth(zone, zones + zone, -hc * hr * qr, -hc * hr * qi);
-            boolean glass = elementGlass[e];
-            absorbed(glass, zone, zone, hr * qr, hr * qi);
-            absorbed(glass, zone, zones + zone, hc * qr, hc * qi);
+            own(zone, a, Types.LINKS * t);
+            if (absorbs(e, zone)) {
+                int w = types.wall[t];
+                boolean glass = elementGlass[e];
+                double hc = model.frontConvection[w];
+                double hr = model.frontRadiation[w];
+                double qr = a * types.now[6 * t]; // area / D
+                double qi = a * types.now[6 * t + 1];
+                absorbed(glass, zone, zone, hr * qr, hr * qi);
+                absorbed(glass, zone, zones + zone, hc * qr, hc * qi);
+            }
+        }
+
+        /** Adds star to star, air to air and star to air of a zone. */
+        private void own(int zone, double a, int from) {
+            double[] links = types.links;
+            int star = zone * nodes + zone;
+            int air = star + zones * nodes;
+            add(star, a * links[from], a * links[from + 1]);
+            add(air + zones, a * links[from + 2], a * links[from + 3]);
+            double re = a * links[from + 4];
+            double im = a * links[from + 5];
+            add(star + zones, re, im);
+            add(air, re, im);
         }
 
         private void twoSided(int e) {
+            int t = elementType[e];
+            double a = elementArea[e];
+            int from = Types.LINKS * t;
+            int s1 = elementFront[e];
+            int s2 = elementBack[e];
+            if (s1 == s2) {
+                own(s1, a, from + 20);
+            } else {
+                own(s1, a, from);
+                own(s2, a, from + 6);
+                across(s1, s2, a, from + 12);
+                across(s1, zones + s2, a, from + 14);
+                across(zones + s1, s2, a, from + 16);
+                across(zones + s1, zones + s2, a, from + 18);
+            }
+            boolean one = absorbs(e, s1);
+            boolean other = absorbs(e, s2);
+            if (one || other) {
+                absorbedBoth(e, one, other);
+            }
+        }
+
+        private void across(int i, int j, double a, int from) {
+            double re = a * types.links[from];
+            double im = a * types.links[from + 1];
+            add(i * nodes + j, re, im);
+            add(j * nodes + i, re, im);
+        }
+
+        private void absorbedBoth(int e, boolean one, boolean other) {
             int t = elementType[e];
             int w = types.wall[t];
             double a = elementArea[e];
@@ -1094,39 +1277,34 @@ public final class HouseResponse {
             int a1 = zones + s1;
             int s2 = elementBack[e];
             int a2 = zones + s2;
-            add(s1, s1, hr1 * (a - hr1 * f11r), -hr1 * hr1 * f11i);
-            add(a1, a1, hc1 * (a - hc1 * f11r), -hc1 * hc1 * f11i);
-            addBoth(s1, a1, -hr1 * hc1 * f11r, -hr1 * hc1 * f11i);
-            add(s2, s2, hr2 * (a - hr2 * f22r), -hr2 * hr2 * f22i);
-            add(a2, a2, hc2 * (a - hc2 * f22r), -hc2 * hc2 * f22i);
-            addBoth(s2, a2, -hr2 * hc2 * f22r, -hr2 * hc2 * f22i);
-            addBoth(s1, s2, -hr1 * hr2 * f12r, -hr1 * hr2 * f12i);
-            addBoth(s1, a2, -hr1 * hc2 * f12r, -hr1 * hc2 * f12i);
-            addBoth(a1, s2, -hc1 * hr2 * f12r, -hc1 * hr2 * f12i);
-            addBoth(a1, a2, -hc1 * hc2 * f12r, -hc1 * hc2 * f12i);
             boolean glass = elementGlass[e];
-            absorbed(glass, s1, s1, hr1 * f11r, hr1 * f11i);
-            absorbed(glass, s1, a1, hc1 * f11r, hc1 * f11i);
-            absorbed(glass, s1, s2, hr2 * f12r, hr2 * f12i);
-            absorbed(glass, s1, a2, hc2 * f12r, hc2 * f12i);
-            absorbed(glass, s2, s2, hr2 * f22r, hr2 * f22i);
-            absorbed(glass, s2, a2, hc2 * f22r, hc2 * f22i);
-            absorbed(glass, s2, s1, hr1 * f12r, hr1 * f12i);
-            absorbed(glass, s2, a1, hc1 * f12r, hc1 * f12i);
-        }
-
-        private void add(int i, int j, double re, double im) {
-            gr[i * nodes + j] += re;
-            gi[i * nodes + j] += im;
+            if (one) {
+                absorbed(glass, s1, s1, hr1 * f11r, hr1 * f11i);
+                absorbed(glass, s1, a1, hc1 * f11r, hc1 * f11i);
+                absorbed(glass, s1, s2, hr2 * f12r, hr2 * f12i);
+                absorbed(glass, s1, a2, hc2 * f12r, hc2 * f12i);
+            }
+            if (other) {
+                absorbed(glass, s2, s2, hr2 * f22r, hr2 * f22i);
+                absorbed(glass, s2, a2, hc2 * f22r, hc2 * f22i);
+                absorbed(glass, s2, s1, hr1 * f12r, hr1 * f12i);
+                absorbed(glass, s2, a1, hc1 * f12r, hc1 * f12i);
+            }
         }
 
         /**
-         * Adds at (i, j) and (j, i); twice in one place if they coincide, as the sum over faces
-         * asks.
+         * Whether heat absorbed on the faces of this element in a zone has to be followed. Where
+         * all faces of a zone exchange radiation by the same coefficient hr, heat spread evenly
+         * over them does what it would do at the radiant node, as raising that node by 1/hr stands
+         * for 1 W/m2 on every face; then only glass, which is taken off, is followed.
          */
-        private void addBoth(int i, int j, double re, double im) {
-            add(i, j, re, im);
-            add(j, i, re, im);
+        private boolean absorbs(int e, int zone) {
+            return elementGlass[e] || Double.isNaN(radiation[zone]);
+        }
+
+        private void add(int at, double re, double im) {
+            gr[at] += re;
+            gi[at] += im;
         }
 
         /** Heat reaching a node when each square metre of the zone's faces absorbs one watt. */
@@ -1144,17 +1322,11 @@ public final class HouseResponse {
         /** L D L^T of the unknown part, complex symmetric; its real part is positive definite. */
         private void decompose() {
             int u = unknowns;
-            for (int i = 0; i < nodes; i++) {
-                int ui = unknownOf[i];
-                if (ui < 0) {
-                    continue;
-                }
-                for (int j = 0; j <= i; j++) {
-                    int uj = unknownOf[j];
-                    if (uj >= 0) {
-                        fr[ui * u + uj] = gr[i * nodes + j];
-                        fi[ui * u + uj] = gi[i * nodes + j];
-                    }
+            for (int ui = 0; ui < u; ui++) {
+                int row = nodeOf[ui] * nodes;
+                for (int uj = 0; uj <= ui; uj++) {
+                    fr[ui * u + uj] = gr[row + nodeOf[uj]];
+                    fi[ui * u + uj] = gi[row + nodeOf[uj]];
                 }
             }
             for (int j = 0; j < u; j++) {
@@ -1252,7 +1424,7 @@ public final class HouseResponse {
             for (int c = 0; c < columns.radiant; c++) {
                 wall(c, re, im);
             }
-            for (int c = columns.dynamic; c < count; c++) {
+            for (int c = columns.steadyWalls; c < count; c++) {
                 wall(c, re, im);
             }
             int air = (columns.radiant + 2 * zones) * zones;
@@ -1265,10 +1437,14 @@ public final class HouseResponse {
                 }
             }
             for (int d = 0; d < zones; d++) {
-                radiation(d, re, im);
-                if (model.held[d]) {
-                    hold(d, air, re, im);
-                    air += zones;
+                if (Double.isNaN(radiation[d])) {
+                    radiationFaceByFace(d, re, im);
+                } else {
+                    radiation(d, re, im);
+                }
+                int hold = columns.of[model.walls + 3 * zones + d];
+                if (hold >= 0 && hold < count) {
+                    hold(d, hold * zones, re, im);
                 }
             }
         }
@@ -1286,12 +1462,34 @@ public final class HouseResponse {
 
         private void wall(int c, double[] re, double[] im) {
             int zone = columnZone[c];
-            clear(re, im, c * zones);
-            spread(zone, c * zones, starR[c], starI[c], re, im);
+            atStar(zone, c * zones, starR[c], starI[c], re, im);
             spread(zones + zone, c * zones, airR[c], airI[c], re, im);
         }
 
+        /** Radiant heat to a zone whose faces are alike in {@link #absorbs}. */
         private void radiation(int zone, double[] re, double[] im) {
+            int all = (columns.radiant + zone) * zones;
+            int sun = (columns.sun + zone) * zones;
+            int star = unknownOf[zone] * zones;
+            System.arraycopy(pr, star, re, all, zones);
+            System.arraycopy(pi, star, im, all, zones);
+            if (opaqueArea[zone] == 0 || opaqueArea[zone] == faceArea[zone]) {
+                // a zone of glass alone has to take the sun on its glass
+                System.arraycopy(pr, star, re, sun, zones);
+                System.arraycopy(pi, star, im, sun, zones);
+                return;
+            }
+            double share = 1 / opaqueArea[zone];
+            atStar(zone, sun, faceArea[zone] * share, 0, re, im);
+            int from = zone * nodes;
+            for (int i : near[zone]) {
+                if (xr[from + i] != 0 || xi[from + i] != 0) {
+                    spread(i, sun, -share * xr[from + i], -share * xi[from + i], re, im);
+                }
+            }
+        }
+
+        private void radiationFaceByFace(int zone, double[] re, double[] im) {
             int all = (columns.radiant + zone) * zones;
             int sun = (columns.sun + zone) * zones;
             clear(re, im, all);
@@ -1321,6 +1519,17 @@ public final class HouseResponse {
             }
         }
 
+        /** What all zones answer to heat at a radiant node, in place of what was there. */
+        private void atStar(int zone, int at, double hr, double hi, double[] re, double[] im) {
+            int from = unknownOf[zone] * zones;
+            for (int z = 0; z < zones; z++) {
+                double qr = pr[from + z];
+                double qi = pi[from + z];
+                re[at + z] = qr * hr - qi * hi;
+                im[at + z] = qr * hi + qi * hr;
+            }
+        }
+
         private void clear(double[] re, double[] im, int at) {
             for (int z = 0; z < zones; z++) {
                 re[at + z] = 0;
@@ -1347,30 +1556,73 @@ public final class HouseResponse {
             }
         }
 
-        /** Nodes of a zone and of those it shares a wall with. */
-        private int[][] neighbours() {
-            boolean[][] linked = new boolean[zones][zones];
+        /** Which zones share a wall: [zone * zones + zone]. */
+        private boolean[] linked() {
+            boolean[] linked = new boolean[zones * zones];
             for (int z = 0; z < zones; z++) {
-                linked[z][z] = true;
+                linked[z * zones + z] = true;
             }
-            for (int e = 0; e < elementBack.length; e++) {
-                if (elementBack[e] >= 0) {
-                    linked[elementFront[e]][elementBack[e]] = true;
-                    linked[elementBack[e]][elementFront[e]] = true;
+            for (int w = 0; w < model.walls; w++) {
+                if (model.back[w] >= 0) {
+                    linked[model.front[w] * zones + model.back[w]] = true;
+                    linked[model.back[w] * zones + model.front[w]] = true;
                 }
             }
+            return linked;
+        }
+
+        /** Nodes of a zone and of those it shares a wall with. */
+        private int[][] neighbours(boolean[] linked) {
             int[][] lists = new int[zones][];
             int[] list = new int[nodes];
             for (int z = 0; z < zones; z++) {
                 int n = 0;
                 for (int i = 0; i < nodes; i++) {
-                    if (linked[z][i % zones]) {
+                    if (linked[z * zones + i % zones]) {
                         list[n++] = i;
                     }
                 }
                 lists[z] = Arrays.copyOf(list, n);
             }
             return lists;
+        }
+
+        /**
+         * Numbers the unknowns zone by zone, a zone with the fewest links first among those left
+         * (minimum degree), which keeps the factors sparse; returns their number.
+         */
+        private int order(boolean[] linked) {
+            boolean[] graph = linked.clone();
+            boolean[] done = new boolean[zones];
+            Arrays.fill(unknownOf, -1);
+            int u = 0;
+            for (int step = 0; step < zones; step++) {
+                int best = -1;
+                int fewest = Integer.MAX_VALUE;
+                for (int z = 0; z < zones; z++) {
+                    int links = 0;
+                    for (int i = 0; i < zones && !done[z]; i++) {
+                        links += graph[z * zones + i] && !done[i] ? 1 : 0;
+                    }
+                    if (!done[z] && links < fewest) {
+                        best = z;
+                        fewest = links;
+                    }
+                }
+                done[best] = true;
+                for (int i = 0; i < zones; i++) {
+                    for (int j = 0; j < zones && graph[best * zones + i]; j++) {
+                        graph[i * zones + j] |= graph[best * zones + j];
+                    }
+                }
+                unknownOf[best] = u;
+                nodeOf[u++] = best;
+                if (!model.held[best]) {
+                    unknownOf[zones + best] = u;
+                    nodeOf[u++] = zones + best;
+                }
+            }
+            return u;
         }
     }
 }

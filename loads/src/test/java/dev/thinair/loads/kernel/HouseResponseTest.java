@@ -286,6 +286,99 @@ class HouseResponseTest {
                 .withMessageContaining("follows zones [1, 3], but the free zones are [2]");
     }
 
+    /**
+     * Where all faces of a zone radiate alike, heat spread over them is taken as heat at the
+     * radiant node; a negligible face that radiates otherwise makes the solver go face by face.
+     */
+    @Test
+    void radiant_heat_by_the_node_is_that_face_by_face() {
+        HouseModel[] models = new HouseModel[2];
+        for (int i = 0; i < 2; i++) {
+            HouseModel.Builder b = new HouseModel.Builder();
+            int a = b.zone(true, 2e5, 0);
+            int attic = b.zone(false, 1e5, 40);
+            double[] glass = {0.4};
+            double[] none = {0};
+            b.wall(a, HouseModel.BOUNDARY, 12, WALL_R, WALL_C, 2.5, 5.13, 0, 0, false);
+            b.wall(a, HouseModel.BOUNDARY, 6, glass, none, 2.5, 5.13, 0, 0, true);
+            b.wall(a, attic, 15, GYPSUM_R, GYPSUM_C, 0.7, 5.13, 2.5, 5.13, false);
+            b.wall(a, attic, 4, glass, none, 0.7, 5.13, 2.5, 5.13, true);
+            b.wall(a, a, 20, CONCRETE_R, CONCRETE_C, 2.5, 5.13, 0.7, 5.13, false);
+            b.wall(attic, HouseModel.BOUNDARY, 30, WALL_R, WALL_C, 0.7, 5.13, 0, 0, false);
+            double other = i == 0 ? 5.13 : 9;
+            b.wall(a, HouseModel.ADIABATIC, 1e-11, WALL_R, WALL_C, 2.5, other, 0, 0, false);
+            b.wall(attic, HouseModel.ADIABATIC, 1e-11, WALL_R, WALL_C, 2.5, other, 0, 0, false);
+            models[i] = b.build();
+        }
+        HouseResponse node = HouseResponse.solve(models[0]);
+        HouseResponse faces = HouseResponse.solve(models[1]);
+        double[] one = new double[26];
+        double[] other = new double[26];
+        for (int drive = node.radiantDrive(0); drive < node.airDrive(0); drive++) {
+            for (int z = 0; z < 2; z++) {
+                node.transfer(drive, z, one);
+                faces.transfer(drive, z, other);
+                for (int i = 0; i < 26; i++) {
+                    assertThat(one[i]).isCloseTo(other[i], within(1e-10));
+                }
+            }
+        }
+        // glass that leads the sun back out, so that the two drives do differ
+        assertThat(node.steady(node.sunDrive(0), 0) - node.steady(node.radiantDrive(0), 0))
+                .isGreaterThan(0.01);
+    }
+
+    @Test
+    void sums_of_drives_answer_as_the_drives_one_by_one() {
+        HouseModel model = house(40);
+        HouseResponse r = FloatingAir.walls(model, false);
+        double[] x = new double[26];
+        for (int i = 0; i < 26; i++) {
+            x[i] = i == 1 || i == 25 ? 0 : Math.sin(i);
+        }
+        double[] expected = new double[26 * 3];
+        r.addAnswers(r.wallDrive(0), 0, x, 0, expected, 0, new double[26], 0);
+        r.addAnswers(r.wallDrive(2), 1, x, 0, expected, 0, new double[26], 0);
+        r.addAnswers(r.wallDrive(6), -1, x, 0, expected, 0, new double[26], 0);
+        HouseResponse.Others others = new HouseResponse.Others(r, false);
+        others.add(r.wallDrive(0), 0);
+        others.add(r.wallDrive(2), 1);
+        others.add(r.wallDrive(6), -1);
+        others.add(r.wallDrive(7), 0); // between zones: answers nothing
+        double[] got = new double[26 * 3 + 5];
+        others.addAnswers(x, 0, got, 5);
+        HouseResponse.Others mean = new HouseResponse.Others(r, true);
+        mean.add(r.wallDrive(0), 0);
+        double[] steady = new double[26 * 3];
+        mean.addAnswers(x, 0, steady, 0);
+        for (int i = 0; i < expected.length; i++) {
+            assertThat(got[5 + i]).isCloseTo(expected[i], within(1e-14));
+        }
+        assertThat(steady[1]).isCloseTo(x[0] * r.steady(r.wallDrive(0), 1), within(1e-14));
+        assertThat(Arrays.stream(steady, 3, steady.length).allMatch(v -> v == 0)).isTrue();
+    }
+
+    @Test
+    void held_air_that_does_not_swing_has_its_steady_answer() {
+        HouseModel model = house(40);
+        HouseResponse all = FloatingAir.walls(model);
+        HouseResponse some = FloatingAir.walls(model, false);
+        double[] full = new double[26];
+        double[] mean = new double[26];
+        for (int z = 0; z < 3; z++) {
+            for (int drive = 0; drive < all.drives(); drive++) {
+                all.transfer(drive, z, full);
+                some.transfer(drive, z, mean);
+                boolean swings = drive != all.holdDrive(0) && drive != all.holdDrive(1);
+                if (!swings) {
+                    Arrays.fill(full, 1, 26, 0);
+                }
+                assertThat(mean).containsExactly(full);
+            }
+        }
+        assertThat(some.steady(some.holdDrive(0), 0)).isNegative();
+    }
+
     @Test
     void walls_that_share_a_drive_answer_as_their_sum() {
         HouseModel shared = twoFreeZones(40, 15, 9e4);

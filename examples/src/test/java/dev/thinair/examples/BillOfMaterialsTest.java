@@ -59,13 +59,13 @@ class BillOfMaterialsTest {
         }
     }
 
-    private static String one(Path pom, String path) throws Exception {
+    static String one(Path pom, String path) throws Exception {
         List<String> found = all(pom, path);
         assertThat(found).as("%s in %s", path, pom).hasSize(1);
         return found.get(0);
     }
 
-    private static List<String> all(Path pom, String path)
+    static List<String> all(Path pom, String path)
             throws ParserConfigurationException,
                     IOException,
                     SAXException,

@@ -292,8 +292,8 @@ class KernelRangesTest {
         // A capacity line that falls to nothing where the load is.
         function(x -> heatPump(x, false), 10e3, 3000, 8.8e3, 2900, 6.4e3, 2600, 0.25, 150, 150, 1);
         next = 4;
-        CASES.add(new Case("heating capacity at bin", call, with(good, 4, 0.1), 0.1));
-        CASES.add(new Case("heating power at bin", call, with(good, 5, 0.1), 0.1));
+        CASES.add(new Case("capacity at bin", call, with(good, 4, 0.1), 0.1));
+        CASES.add(new Case("power at bin", call, with(good, 5, 0.1), 0.1));
         staged(true);
         staged(false);
     }

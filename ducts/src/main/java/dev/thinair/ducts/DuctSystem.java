@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import javax.measure.Quantity;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Pressure;
 
@@ -30,6 +31,10 @@ import javax.measure.quantity.Pressure;
  * #SUPPLY_PLENUM}, trunks, supply runs, rooms. External static pressure is the rise of the blower
  * cabinet, so filter and coil count as external: leave them out if the blower's table was taken
  * with them in place.
+ *
+ * <p>Where a trunk splits or joins, either its ducts carry fixed fittings ({@link
+ * Fitting#takeOff}), or a wye whose coefficients follow the flows ({@link Builder#supplyWye},
+ * {@link Builder#returnWye}).
  *
  * <p>Network: total pressures, one air density; rooms stand at the house's pressure (0 Pa) unless a
  * transfer path is given for them, and all places that leaks lead to stand at 0 Pa unless told
@@ -55,6 +60,14 @@ public final class DuctSystem {
             double designFlow) {}
 
     record Leak(String node, DuctLeak leak) {}
+
+    record Wye(
+            String name,
+            String branch,
+            String straight,
+            String common,
+            double angle,
+            boolean back) {}
 
     private final Builder description;
     private final Network network;
@@ -174,7 +187,40 @@ public final class DuctSystem {
                     node.get("@house"),
                     t.getValue().resistanceSi());
         }
+        for (Wye y : description.wyes) {
+            int branch = ductNumber(y, y.branch);
+            int straight = ductNumber(y, y.straight);
+            int common = ductNumber(y, y.common);
+            if (y.back) {
+                b.convergingWye(y.name, branch, straight, common, y.angle);
+            } else {
+                b.divergingWye(y.name, branch, straight, common, y.angle);
+            }
+        }
         this.network = b.build().withShut(tight.stream().mapToInt(Integer::intValue).toArray());
+    }
+
+    private int ductNumber(Wye y, String leg) {
+        for (int i = 0; i < trunkBranch.length; i++) {
+            Trunk t = description.trunks.get(i);
+            if (t.name.equals(leg) && supplyNodes.contains(t.from) != y.back) {
+                return trunkBranch[i];
+            }
+        }
+        for (int i = 0; i < runBranch.length; i++) {
+            Run r = description.runs.get(i);
+            if (r.name.equals(leg) && r.supply != y.back) {
+                return runBranch[i];
+            }
+        }
+        throw new IllegalArgumentException(
+                "wye \""
+                        + y.name
+                        + "\": there is no trunk or run \""
+                        + leg
+                        + "\" on the "
+                        + (y.back ? "return" : "supply")
+                        + " side");
     }
 
     private static int addDuct(
@@ -868,6 +914,10 @@ public final class DuctSystem {
         return description.transfers;
     }
 
+    boolean hasWyes() {
+        return !description.wyes.isEmpty();
+    }
+
     List<Run> runs() {
         return description.runs;
     }
@@ -969,6 +1019,7 @@ public final class DuctSystem {
         private final List<Trunk> trunks = new ArrayList<>();
         private final List<Run> runs = new ArrayList<>();
         private final List<Leak> leaks = new ArrayList<>();
+        private final List<Wye> wyes = new ArrayList<>();
         private final Map<String, TransferPath> transfers = new LinkedHashMap<>();
         private final Map<Place, Double> placePressure = new EnumMap<>(Place.class);
 
@@ -983,6 +1034,7 @@ public final class DuctSystem {
             b.trunks.addAll(trunks);
             b.runs.addAll(runs);
             b.leaks.addAll(leaks);
+            b.wyes.addAll(wyes);
             b.transfers.putAll(transfers);
             b.placePressure.putAll(placePressure);
             return b;
@@ -1154,6 +1206,57 @@ public final class DuctSystem {
             requireNode(node);
             requireGiven(leak, "leak at \"" + node + "\"");
             leaks.add(new Leak(node, leak));
+            return this;
+        }
+
+        /**
+         * Makes a supply wye or tee of three ducts that meet at a node. Its losses follow the flow
+         * ratio as it comes out ({@link Network.Builder#divergingWye}); give the ducts no take-off
+         * coefficient of their own for it.
+         *
+         * @param name its name
+         * @param branch trunk or run that leaves at an angle
+         * @param straight trunk or run that goes straight on, of the size of the common one
+         * @param common trunk that brings all the air
+         * @param angle between branch and trunk, in [0, 90 degrees]: 90 for a tee, less for a wye
+         * @return this
+         * @throws IllegalArgumentException if the angle is missing or out of range; building
+         *     refuses parts that do not exist or do not meet
+         */
+        public Builder supplyWye(
+                String name, String branch, String straight, String common, Quantity<Angle> angle) {
+            return wye(name, branch, straight, common, angle, false);
+        }
+
+        /**
+         * Makes a return wye or tee of three ducts that meet at a node. Its losses follow the flow
+         * ratio as it comes out ({@link Network.Builder#convergingWye}); a slow branch that a fast
+         * trunk drags along gains, as much as it may be.
+         *
+         * @param name its name
+         * @param branch trunk or return that joins at an angle
+         * @param straight trunk or return that goes straight on, of the size of the common one
+         * @param common trunk that takes all the air
+         * @param angle between branch and trunk, in [0, 90 degrees]: 90 for a tee, less for a wye
+         * @return this
+         * @throws IllegalArgumentException if the angle is missing or out of range; building
+         *     refuses parts that do not exist or do not meet
+         */
+        public Builder returnWye(
+                String name, String branch, String straight, String common, Quantity<Angle> angle) {
+            return wye(name, branch, straight, common, angle, true);
+        }
+
+        private Builder wye(
+                String name,
+                String branch,
+                String straight,
+                String common,
+                Quantity<Angle> angle,
+                boolean back) {
+            double a = Si.radians(angle, "angle of wye \"" + name + "\"");
+            Range.require("angle of wye \"" + name + "\"", a, 0, Math.PI / 2, "rad");
+            wyes.add(new Wye(name, branch, straight, common, a, back));
             return this;
         }
 

@@ -372,7 +372,9 @@ public final class Fitting {
     }
 
     /**
-     * The branch of a return wye or tee, to be put in the branch.
+     * The branch of a return wye or tee, to be put in the branch. A coefficient fixed like this may
+     * not gain more than the branch's friction loses; {@link DuctSystem.Builder#returnWye} follows
+     * the flows and may.
      *
      * @param flowShare share of the air of the trunk behind it that comes through the branch, in
      *     (0, 100 %]

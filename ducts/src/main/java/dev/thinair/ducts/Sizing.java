@@ -129,8 +129,8 @@ public final class Sizing {
      *
      * @param system layout with design flows
      * @return the sizing
-     * @throws IllegalArgumentException if the system is null, a supply run has no design flow, or
-     *     trunks form a loop
+     * @throws IllegalArgumentException if the system is null or has wyes, a supply run has no
+     *     design flow, or trunks form a loop
      */
     public static Sizing of(DuctSystem system) {
         return new Sizing(
@@ -140,6 +140,11 @@ public final class Sizing {
     private static DuctSystem requireSystem(DuctSystem system) {
         if (system == null) {
             throw new IllegalArgumentException("duct system is null");
+        }
+        if (system.hasWyes()) {
+            throw new IllegalArgumentException(
+                    "sizing changes trunks one by one, while a wye is known for a passage that keeps"
+                            + " its size: size the system without wyes, then put them in");
         }
         return system;
     }

@@ -364,7 +364,7 @@ class PartsTest {
                 () -> denReturn(free.withFitting(wye).withFitting(wye)),
                 "\"den return\"",
                 "friction",
-                "leave part of the gain out");
+                "make the junction a wye");
     }
 
     private static double denReturn(Duct duct) {

@@ -27,12 +27,19 @@ import java.util.Set;
  * <p>Method: Newton on node pressures and branch flows together. Each step needs one value of h per
  * branch and one linear system for the pressures. Since h rises with Q, the solution minimises a
  * convex content function and is unique; a line search on that function's slope makes the iteration
- * converge from any start. The linear system is eliminated in minimum-degree order fixed when the
- * network is built, so that a tree costs linear time and a loop only its own fill; pivots are
- * formed by additions of positive numbers only (star-mesh reduction), so that no digits are lost.
+ * converge from any start. Once steps are small each is corrected for the bend of the laws, which
+ * takes the same factors once more and saves whole steps. The linear system is eliminated in
+ * minimum-degree order fixed when the network is built, so that a tree costs linear time and a loop
+ * only its own fill; pivots are formed by additions of positive numbers only (star-mesh reduction),
+ * so that no digits are lost.
+ *
+ * <p>Wyes tie what a branch loses to the flow of its trunk. They make the system unsymmetric and
+ * its solution no longer a minimum; Newton's iteration goes on from the solution without them, see
+ * {@link Builder#convergingWye}.
  *
  * <p>Source: the global gradient method of Todini and Pilati (1987) and the content of Cherry and
- * Millar (1951) (both from memory); line search and elimination are this library's own.
+ * Millar (1951); Chebyshev's correction of Newton's method; ties by Sherman, Morrison and Woodbury
+ * (all from memory); line search and elimination are this library's own.
  *
  * <p>A built network is immutable; each thread solves with its own {@link Workspace}.
  */
@@ -47,7 +54,7 @@ public final class Network {
     static final int HELD = 6;
 
     /** Numbers kept per branch. */
-    private static final int WIDTH = 6;
+    static final int WIDTH = 6;
 
     private static final int MAX_STEPS = 100;
 
@@ -80,6 +87,7 @@ public final class Network {
     private final double[] gain;
     private final double[] fixedPressure;
     private final BlowerCurve[] curve;
+    private final Wyes wyes;
 
     /** Branches that are not shut, by kind. */
     private final int[][] open;
@@ -92,7 +100,8 @@ public final class Network {
             double[] count,
             double[] gain,
             double[] fixedPressure,
-            BlowerCurve[] curve) {
+            BlowerCurve[] curve,
+            Wyes wyes) {
         this.topology = topology;
         this.referenceDensity = referenceDensity;
         this.kind = kind;
@@ -101,6 +110,7 @@ public final class Network {
         this.gain = gain;
         this.fixedPressure = fixedPressure;
         this.curve = curve;
+        this.wyes = wyes;
         int[] size = new int[HELD + 1];
         for (int i = 0; i < kind.length; i++) {
             size[kind[i]] += count[i] == 0 ? 0 : 1;
@@ -244,13 +254,19 @@ public final class Network {
      */
     public Network withCopies(int branch, double copies) {
         Range.require("number of parallel copies", copies, 0, 1_000, "");
+        if (copies != 0 && copies != 1 && wyes.touches(branch)) {
+            throw new IllegalArgumentException(
+                    "branch \""
+                            + branchName(branch)
+                            + "\" is a leg of a wye, of which there is one");
+        }
         double[] changed = count.clone();
         changed[branch] = copies;
         if (copies == 0) {
             topology.requireReach(changed);
         }
         return new Network(
-                topology, referenceDensity, kind, data, changed, gain, fixedPressure, curve);
+                topology, referenceDensity, kind, data, changed, gain, fixedPressure, curve, wyes);
     }
 
     /**
@@ -267,7 +283,7 @@ public final class Network {
         }
         topology.requireReach(changed);
         return new Network(
-                topology, referenceDensity, kind, data, changed, gain, fixedPressure, curve);
+                topology, referenceDensity, kind, data, changed, gain, fixedPressure, curve, wyes);
     }
 
     /**
@@ -289,8 +305,11 @@ public final class Network {
         checkDuct(branchName(branch), duct[0], duct[1], duct[2], duct[3], duct[4], duct[5]);
         double[] changed = data.clone();
         System.arraycopy(duct, 0, changed, branch * WIDTH, WIDTH);
+        for (Wyes.Wye y : wyes.all) {
+            requireAreas(y, changed);
+        }
         return new Network(
-                topology, referenceDensity, kind, changed, count, gain, fixedPressure, curve);
+                topology, referenceDensity, kind, changed, count, gain, fixedPressure, curve, wyes);
     }
 
     /**
@@ -303,12 +322,24 @@ public final class Network {
      */
     public Network withHeldFlow(int branch, double flow) {
         Range.require("held flow", flow, -100, 100, "m3/s");
+        if (wyes.touches(branch)) {
+            throw new IllegalArgumentException(
+                    "branch \"" + branchName(branch) + "\" is a leg of a wye and cannot be held");
+        }
         int[] kinds = kind.clone();
         kinds[branch] = HELD;
         double[] changed = data.clone();
         changed[branch * WIDTH] = flow;
         return new Network(
-                topology, referenceDensity, kinds, changed, count, gain, fixedPressure, curve);
+                topology,
+                referenceDensity,
+                kinds,
+                changed,
+                count,
+                gain,
+                fixedPressure,
+                curve,
+                wyes);
     }
 
     /**
@@ -324,7 +355,7 @@ public final class Network {
         BlowerCurve[] curves = curve.clone();
         curves[branch] = table;
         return new Network(
-                topology, referenceDensity, kinds, data, count, gain, fixedPressure, curves);
+                topology, referenceDensity, kinds, data, count, gain, fixedPressure, curves, wyes);
     }
 
     /**
@@ -346,7 +377,7 @@ public final class Network {
         changed[branch * WIDTH] = viscous;
         changed[branch * WIDTH + 1] = quadratic;
         return new Network(
-                topology, referenceDensity, kind, changed, count, gain, fixedPressure, curve);
+                topology, referenceDensity, kind, changed, count, gain, fixedPressure, curve, wyes);
     }
 
     /**
@@ -355,7 +386,8 @@ public final class Network {
      * @return an empty workspace, which starts cold
      */
     public Workspace workspace() {
-        return new Workspace(kind.length, topology.unknowns, topology.slots, nodeCount());
+        return new Workspace(
+                kind.length, topology.unknowns, topology.slots, nodeCount(), wyes.terms);
     }
 
     /**
@@ -370,23 +402,38 @@ public final class Network {
      * @return number of linear systems solved
      * @throws IllegalArgumentException if density or viscosity is not physical
      * @throws IllegalStateException if the iteration does not settle; the message names the branch
-     *     that moved most
+     *     that moved most. Or if air runs through a wye the wrong way, for which no coefficients
+     *     are published
      */
     public int solve(double density, double viscosity, Workspace w) {
         Friction.requireAir(density, viscosity);
-        if (w.flow.length != kind.length || w.pressure.length != nodeCount()) {
+        if (w.flow.length != kind.length
+                || w.pressure.length != nodeCount()
+                || w.wyeLoss.length != wyes.terms) {
             throw new IllegalArgumentException("the workspace belongs to another network");
         }
         prepare(density, viscosity, w);
         boolean cold = !w.warm;
         w.warm = false;
         start(w, cold);
+        int steps = cold || wyes.terms == 0 ? settle(w, cold) : 0;
+        if (wyes.terms > 0) {
+            steps += settleWyes(w, density);
+        }
+        w.steps = steps;
+        w.warm = true;
+        return steps;
+    }
+
+    /** Newton's iteration of the network without its wyes. */
+    private int settle(Workspace w, boolean cold) {
         laws(w);
         if (cold) {
             secants(w);
         }
         for (int step = 1; step <= MAX_STEPS; step++) {
-            linear(w);
+            factor(w);
+            pressures(w);
             double change = newFlows(w);
             if (!(change < Double.POSITIVE_INFINITY)) {
                 throw new IllegalStateException(
@@ -403,14 +450,7 @@ public final class Network {
             if (change < SETTLED) {
                 correct(w);
                 advance(w);
-                for (int i = 0; i < w.pressure.length; i++) {
-                    int row = topology.rowOfNode[i];
-                    if (row >= 0) {
-                        w.pressure[i] += w.unknown[row];
-                    }
-                }
-                w.warm = true;
-                w.steps = step;
+                addCorrections(w);
                 return step;
             }
             if (change < GENTLE) {
@@ -475,6 +515,143 @@ public final class Network {
         return change;
     }
 
+    /**
+     * Newton's iteration of the whole, wyes included. A wye ties the pressure of one branch to the
+     * flow of another, which makes the system unsymmetric; the elimination stays that of the
+     * network alone, and the few ties are added to it by the matrix they make among themselves
+     * (Sherman, Morrison and Woodbury). A step is cut back until the pressures that are left over
+     * shrink.
+     */
+    private int settleWyes(Workspace w, double density) {
+        int n = kind.length;
+        for (int i = 0; i < n; i++) {
+            w.drop[i] = w.pressure[topology.from[i]] - w.pressure[topology.to[i]] + gain[i];
+        }
+        allLaws(w, density);
+        double left = leftOver(w, w.drop, w.drop, 0);
+        for (int step = 1; step <= MAX_STEPS; step++) {
+            System.arraycopy(w.flow, 0, w.before, 0, n);
+            System.arraycopy(w.drop, 0, w.dropBefore, 0, n);
+            factor(w);
+            tie(w);
+            pressures(w);
+            double change = newFlows(w);
+            if (!(change < Double.POSITIVE_INFINITY)) {
+                break;
+            }
+            if (change < 1e-7) {
+                for (int i = 0; i < n; i++) {
+                    w.source[i] = w.flow[i] + w.step[i];
+                }
+                conserve(w);
+                advance(w);
+                addCorrections(w);
+                wyes.requireDirections(w.flow);
+                return step;
+            }
+            double t = 1;
+            while (true) {
+                for (int i = 0; i < n; i++) {
+                    w.flow[i] = w.before[i] + t * w.step[i];
+                }
+                allLaws(w, density);
+                double now = leftOver(w, w.dropBefore, w.drop, t);
+                if (now <= (1 - 0.1 * t) * left || t < 0.01) {
+                    left = now;
+                    break;
+                }
+                t *= 0.5;
+            }
+            for (int i = 0; i < n; i++) {
+                w.drop[i] = w.dropBefore[i] + t * (w.drop[i] - w.dropBefore[i]);
+            }
+        }
+        wyes.requireDirections(w.flow);
+        throw new IllegalStateException(
+                "the flows through the wyes did not settle in "
+                        + MAX_STEPS
+                        + " steps: branch \""
+                        + branchName(w.worst)
+                        + "\" changes most");
+    }
+
+    private void allLaws(Workspace w, double density) {
+        laws(w);
+        wyes.evaluate(w.flow, data, density, w.wyeLoss, w.byBranch, w.byCommon);
+    }
+
+    /** What laws and nodes still disagree by in pressure, all branches together. */
+    private double leftOver(Workspace w, double[] dropBefore, double[] drop, double t) {
+        for (int i = 0; i < kind.length; i++) {
+            w.open[i] = w.loss[i] - dropBefore[i] - t * (drop[i] - dropBefore[i]);
+        }
+        for (int k = 0; k < wyes.terms; k++) {
+            w.open[wyes.row(k)] += w.wyeLoss[k];
+        }
+        double sum = 0;
+        for (int i = 0; i < kind.length; i++) {
+            sum += w.free(i) * w.open[i] * w.open[i];
+        }
+        return Math.sqrt(sum);
+    }
+
+    /** Puts what the wyes will lose after this step into the sources of their branches. */
+    private void tie(Workspace w) {
+        int terms = wyes.terms;
+        for (int k = 0; k < terms; k++) {
+            Wyes.Wye y = wyes.all[k / 2];
+            double fixed =
+                    w.wyeLoss[k]
+                            - w.byBranch[k] * w.flow[y.branch()]
+                            - w.byCommon[k] * w.flow[y.common()];
+            w.source[wyes.row(k)] -= w.conductance[wyes.row(k)] * fixed;
+        }
+        pressures(w);
+        for (int k = 0; k < terms; k++) {
+            Wyes.Wye y = wyes.all[k / 2];
+            w.answer[k] =
+                    w.byBranch[k] * through(w, y.branch()) + w.byCommon[k] * through(w, y.common());
+        }
+        for (int c = 0; c < terms; c++) {
+            int at = wyes.row(c);
+            double g = w.conductance[at];
+            respond(w, at);
+            for (int r = 0; r < terms; r++) {
+                Wyes.Wye y = wyes.all[r / 2];
+                double response =
+                        w.byBranch[r] * response(w, y.branch(), at)
+                                + w.byCommon[r] * response(w, y.common(), at);
+                w.matrix[r * terms + c] = (r == c ? 1 : 0) + g * response;
+            }
+        }
+        Dense.solve(w.matrix, w.answer);
+        for (int k = 0; k < terms; k++) {
+            w.source[wyes.row(k)] -= w.conductance[wyes.row(k)] * w.answer[k];
+        }
+    }
+
+    private double through(Workspace w, int i) {
+        return w.source[i]
+                + w.conductance[i]
+                        * (w.pressure[topology.from[i]] - w.pressure[topology.to[i]] + gain[i]);
+    }
+
+    private double response(Workspace w, int i, int at) {
+        int a = topology.rowFrom[i];
+        int b = topology.rowTo[i];
+        double dp = (a >= 0 ? w.unknown[a] : 0) - (b >= 0 ? w.unknown[b] : 0);
+        return w.conductance[i] * dp + (i == at ? 1 : 0);
+    }
+
+    private void addCorrections(Workspace w) {
+        for (int i = 0; i < w.pressure.length; i++) {
+            int row = topology.rowOfNode[i];
+            if (row >= 0) {
+                w.pressure[i] += w.unknown[row];
+            }
+        }
+    }
+
     private void advance(Workspace w) {
         for (int i = 0; i < kind.length; i++) {
             w.flow[i] += w.step[i];
@@ -534,12 +711,17 @@ public final class Network {
             double bend = curve[i].riseBend(w.flow[i] / count[i], -w.loss[i] / w.ratio);
             source[i] += 0.5 * w.conductance[i] * w.ratio * bend * d * d;
         }
+        conserve(w);
+    }
+
+    /** The step that comes next to the flows in the sources and leaves no imbalance. */
+    private void conserve(Workspace w) {
         substitute(w, 0);
         int[] a = topology.rowFrom;
         int[] b = topology.rowTo;
         for (int i = 0; i < kind.length; i++) {
             double dp = (a[i] >= 0 ? w.unknown[a[i]] : 0) - (b[i] >= 0 ? w.unknown[b[i]] : 0);
-            w.step[i] = source[i] + w.conductance[i] * dp - w.flow[i];
+            w.step[i] = w.source[i] + w.conductance[i] * dp - w.flow[i];
         }
     }
 
@@ -756,9 +938,8 @@ public final class Network {
         }
     }
 
-    /** Pressures from conductances and sources. */
-    private void linear(Workspace w) {
-        factor(w);
+    /** Pressures of the factored system from the sources. */
+    private void pressures(Workspace w) {
         substitute(w, 1);
         double highest = 0;
         int[] rows = topology.rowOfNode;
@@ -819,7 +1000,6 @@ public final class Network {
     private void substitute(Workspace w, double known) {
         Topology t = topology;
         double[] right = w.right;
-        double[] mesh = w.mesh;
         Arrays.fill(right, 0);
         for (int i = 0; i < kind.length; i++) {
             double g = w.conductance[i];
@@ -833,6 +1013,28 @@ public final class Network {
                 right[b] += a >= 0 ? s : s + g * fixedPressure[~a] * known;
             }
         }
+        sweep(w);
+    }
+
+    /** Pressures that a source of 1 in one branch alone would bring. */
+    private void respond(Workspace w, int branch) {
+        Arrays.fill(w.right, 0);
+        int a = topology.rowFrom[branch];
+        int b = topology.rowTo[branch];
+        if (a >= 0) {
+            w.right[a] = -1;
+        }
+        if (b >= 0) {
+            w.right[b] = 1;
+        }
+        sweep(w);
+    }
+
+    /** Forward and backward through the factors. */
+    private void sweep(Workspace w) {
+        Topology t = topology;
+        double[] right = w.right;
+        double[] mesh = w.mesh;
         int[] start = t.columnStart;
         int[] row = t.slotRow;
         int n = t.unknowns;
@@ -855,7 +1057,7 @@ public final class Network {
     }
 
     /**
-     * Loss of one branch at a flow: h(Q) of the class comment.
+     * Loss of one branch at a flow: h(Q) of the class comment, without what wyes add.
      *
      * @param branch branch number
      * @param flow volume flow, m3/s
@@ -881,6 +1083,45 @@ public final class Network {
         w.flow[branch] = flow;
         laws(w);
         return w.loss[branch];
+    }
+
+    /**
+     * What wyes add to the loss of a branch at the flows of a solution.
+     *
+     * @param branch branch number
+     * @param density air density of that solution, kg/m3
+     * @param w the solution
+     * @return Pa from start to end of the branch; 0 for a branch that is no leg of a wye
+     * @throws IllegalArgumentException if the density is not physical
+     */
+    public double wyeLoss(int branch, double density, Workspace w) {
+        Range.require("air density", density, 0.1, 10, "kg/m3");
+        wyes.evaluate(w.flow, data, density, w.wyeLoss, w.byBranch, w.byCommon);
+        double sum = 0;
+        for (int k = 0; k < wyes.terms; k++) {
+            sum += wyes.row(k) == branch ? w.wyeLoss[k] : 0;
+        }
+        return sum;
+    }
+
+    private static void requireAreas(Wyes.Wye y, double[] data) {
+        double common = data[y.common() * WIDTH + 1];
+        double straight = data[y.straight() * WIDTH + 1];
+        Range.require(
+                "area of the straight passage of wye \""
+                        + y.name()
+                        + "\" over that of its common leg (the coefficients hold for passages that"
+                        + " keep their size)",
+                straight / common,
+                0.98,
+                1.02,
+                "");
+        Range.require(
+                "area of the branch of wye \"" + y.name() + "\" over that of its common leg",
+                data[y.branch() * WIDTH + 1] / common,
+                0.01,
+                1,
+                "");
     }
 
     private static void checkDuct(
@@ -918,7 +1159,8 @@ public final class Network {
                                 + ", a gain that its friction (at least "
                                 + least
                                 + ") does not outweigh: with a fixed coefficient such a duct would"
-                                + " drive its own air; leave part of the gain out");
+                                + " drive its own air; make the junction a wye, whose gain follows"
+                                + " the flow of the trunk");
             }
         }
         if (length * multiplier + coefficient < 1e-9 && coefficient >= 0) {
@@ -958,6 +1200,14 @@ public final class Network {
         final double[] unknown;
         final double[] mesh;
         final double[] pressure;
+        final double[] before;
+        final double[] dropBefore;
+        final double[] open;
+        final double[] wyeLoss;
+        final double[] byBranch;
+        final double[] byCommon;
+        final double[] answer;
+        final double[] matrix;
         double ratio;
         double highest;
         double change;
@@ -965,7 +1215,7 @@ public final class Network {
         int steps;
         boolean warm;
 
-        Workspace(int branches, int unknowns, int slots, int nodes) {
+        Workspace(int branches, int unknowns, int slots, int nodes, int terms) {
             flow = new double[branches];
             step = new double[branches];
             drop = new double[branches];
@@ -983,6 +1233,14 @@ public final class Network {
             unknown = new double[unknowns];
             mesh = new double[slots];
             pressure = new double[nodes];
+            before = new double[terms == 0 ? 0 : branches];
+            dropBefore = new double[terms == 0 ? 0 : branches];
+            open = new double[terms == 0 ? 0 : branches];
+            wyeLoss = new double[terms];
+            byBranch = new double[terms];
+            byCommon = new double[terms];
+            answer = new double[terms];
+            matrix = new double[terms * terms];
         }
 
         /** 0 for held flows, whose law has no pressure of its own, else 1. */
@@ -1047,6 +1305,9 @@ public final class Network {
         private final List<double[]> numbers = new ArrayList<>();
         private final List<Double> gains = new ArrayList<>();
         private final List<BlowerCurve> curves = new ArrayList<>();
+        private final List<Wyes.Wye> joined = new ArrayList<>();
+        private final Set<String> takenWyes = new HashSet<>();
+        private final Set<Integer> wyeNodes = new HashSet<>();
 
         private Builder(double referenceDensity) {
             this.referenceDensity = referenceDensity;
@@ -1262,6 +1523,103 @@ public final class Network {
             gains.set(branch, pressure);
         }
 
+        /**
+         * Makes a converging wye or tee of three ducts that meet at a node: the branch and the
+         * straight passage bring air, the common leg takes it away. What each loses or gains
+         * follows the flow ratio as it comes out, {@link Junctions#convergingBranch} and {@link
+         * Junctions#convergingStraight}, on the velocity pressure of the common leg; the ducts
+         * themselves are given without a coefficient for it.
+         *
+         * <p>A branch may gain more than its friction loses, which a coefficient of its own may
+         * not. The solution is Newton's from the flows without wyes; where so strong a gain leaves
+         * more than one solution, it is the one met first.
+         *
+         * @param name its name
+         * @param branch number of the duct that joins at an angle
+         * @param straight number of the duct that goes straight on
+         * @param common number of the duct with all the air, as large as the straight one
+         * @param angle between branch and passage, rad, in [0, 90 degrees]
+         * @throws IllegalArgumentException if these are not three ducts of such sizes that meet at
+         *     one node of unknown pressure, or a leg has a wye at this node already
+         */
+        public void convergingWye(String name, int branch, int straight, int common, double angle) {
+            wye(name, branch, straight, common, angle, true);
+        }
+
+        /**
+         * Makes a diverging wye or tee of three ducts that meet at a node: the common leg brings
+         * the air, the branch and the straight passage take it on. Losses as with {@link
+         * #convergingWye}, by {@link Junctions#divergingBranch(double, double, double)} and {@link
+         * Junctions#divergingStraight(double, double)}.
+         *
+         * @param name its name
+         * @param branch number of the duct that leaves at an angle
+         * @param straight number of the duct that goes straight on
+         * @param common number of the duct with all the air, as large as the straight one
+         * @param angle between branch and passage, rad, in [0, 90 degrees]
+         * @throws IllegalArgumentException if these are not three ducts of such sizes that meet at
+         *     one node of unknown pressure, or a leg has a wye at this node already
+         */
+        public void divergingWye(String name, int branch, int straight, int common, double angle) {
+            wye(name, branch, straight, common, angle, false);
+        }
+
+        private void wye(
+                String name,
+                int branch,
+                int straight,
+                int common,
+                double angle,
+                boolean converging) {
+            requireName(name, takenWyes, "wye");
+            Range.require("angle of wye \"" + name + "\"", angle, 0, Math.PI / 2, "rad");
+            int[] leg = {branch, straight, common};
+            for (int i : leg) {
+                if (i < 0 || i >= kinds.size() || kinds.get(i) != DUCT) {
+                    throw new IllegalArgumentException(
+                            "wye \"" + name + "\" needs three ducts; branch " + i + " is none");
+                }
+            }
+            int at = -1;
+            for (int end : ends.get(common)) {
+                if (sign(branch, end) != 0 && sign(straight, end) != 0) {
+                    at = end;
+                }
+            }
+            if (branch == straight || branch == common || straight == common || at < 0) {
+                throw new IllegalArgumentException(
+                        "the three ducts of wye \"" + name + "\" do not meet at one node");
+            }
+            if (!Double.isNaN(nodePressures.get(at))) {
+                throw new IllegalArgumentException(
+                        "wye \"" + name + "\" stands at a node of known pressure");
+            }
+            if (!wyeNodes.add(at)) {
+                throw new IllegalArgumentException(
+                        "there are two wyes at node \""
+                                + nodeNames.get(at)
+                                + "\": put a short duct between them");
+            }
+            int in = converging ? 1 : -1;
+            joined.add(
+                    new Wyes.Wye(
+                            name,
+                            branch,
+                            straight,
+                            common,
+                            in * sign(branch, at),
+                            in * sign(straight, at),
+                            -in * sign(common, at),
+                            angle,
+                            converging));
+        }
+
+        /** 1 if a branch ends at a node, -1 if it starts there, 0 if neither. */
+        private int sign(int branch, int node) {
+            int[] e = ends.get(branch);
+            return e[1] == node ? 1 : e[0] == node ? -1 : 0;
+        }
+
         private int add(
                 String name, int from, int to, int kind, BlowerCurve table, double... values) {
             requireName(name, takenBranches, "branch");
@@ -1318,6 +1676,9 @@ public final class Network {
             }
             Topology topology = Topology.of(nodeNames, nodePressures, branchNames, ends);
             topology.requireReach(count);
+            for (Wyes.Wye y : joined) {
+                requireAreas(y, data);
+            }
             double[] fixed =
                     nodePressures.stream()
                             .mapToDouble(Double::doubleValue)
@@ -1331,7 +1692,8 @@ public final class Network {
                     count,
                     gain,
                     fixed,
-                    curves.toArray(new BlowerCurve[0]));
+                    curves.toArray(new BlowerCurve[0]),
+                    new Wyes(joined));
         }
     }
 }

@@ -3,10 +3,10 @@ package dev.thinair.ducts.kernel;
 /**
  * Round elbows whose loss coefficient is tabulated against their diameter.
  *
- * <p>Source: ASHRAE Handbook - Fundamentals 2009 (SI), chapter 21, fittings CD3-1 to CD3-14. Seen
- * in a public copy of pages 21.26 and 21.27: for CD3-1 75, 100, 150, 180, 250 mm; CD3-3 75, 150,
- * 200 mm; CD3-5 150, 200, 300, 400 mm; CD3-7 150, 200 mm; CD3-9 75, 150, 300, 600 mm; CD3-10 150,
- * 300 mm; CD3-13 300 mm; CD3-14 150 mm. The other entries are from memory.
+ * <p>Source: ASHRAE Handbook - Fundamentals 2009 (SI), chapter 21, tables of fittings CD3-1 to
+ * CD3-14, pages 21.26 and 21.27. Compared with those tables: for CD3-1 75, 100, 150, 180, 250 mm;
+ * CD3-3 75, 150, 200 mm; CD3-5 150, 200, 300, 400 mm; CD3-7 150, 200 mm; CD3-9 75, 150, 300, 600
+ * mm; CD3-10 150, 300 mm; CD3-13 300 mm; CD3-14 150 mm. The other entries are from memory.
  *
  * <p>Between two diameters the tables are read linearly. The coefficients are on the velocity
  * pressure in the elbow.

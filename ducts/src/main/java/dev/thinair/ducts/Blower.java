@@ -1,5 +1,6 @@
 package dev.thinair.ducts;
 
+import dev.thinair.altitude.kernel.FanLaws;
 import dev.thinair.ducts.kernel.BlowerCurve;
 import dev.thinair.units.Range;
 import dev.thinair.units.Si;
@@ -92,6 +93,37 @@ public final class Blower {
                     "the blower has no speed \"" + name + "\"; it has " + speeds.keySet());
         }
         return new Blower(speeds, name, efficiency);
+    }
+
+    /**
+     * The same blower turned faster or slower than its table says, by another pulley or motor
+     * signal: flow goes with the speed, pressure with its square, power with its cube (fan laws).
+     * An efficiency stays.
+     *
+     * @param ratio new speed over that of the table, in [20, 300 %]
+     * @return changed copy, in which only the running speed differs
+     * @throws IllegalArgumentException if the ratio is missing or out of range, or the running
+     *     speed is held by a constant-airflow motor, which sets its own
+     */
+    public Blower withSpeedRatio(Quantity<Dimensionless> ratio) {
+        double r = Si.ratio(ratio, "speed ratio");
+        Speed s = running();
+        if (s.holds != null) {
+            throw new IllegalArgumentException(
+                    "speed \"" + chosen + "\" is set by a constant-airflow motor itself");
+        }
+        BlowerCurve curve = s.curve.atSpeed(r);
+        double[] flow = s.flow.clone();
+        double[] power = s.power == null ? null : s.power.clone();
+        for (int i = 0; i < flow.length; i++) {
+            flow[i] = FanLaws.airflowAtSpeed(flow[i], r);
+            if (power != null) {
+                power[i] = FanLaws.powerAtSpeed(power[i], r);
+            }
+        }
+        Map<String, Speed> changed = new LinkedHashMap<>(speeds);
+        changed.put(chosen, new Speed(chosen, curve, flow, power, 0, null));
+        return new Blower(java.util.Collections.unmodifiableMap(changed), chosen, efficiency);
     }
 
     /**

@@ -131,7 +131,10 @@ public final class Duct {
     }
 
     /**
-     * The same duct sagging between its supports.
+     * The same duct sagging between its supports. What is counted is the longer way round the arc
+     * ({@link FlexibleDuct#sagLengthRatio}); the loss of its bends is not, because the measured
+     * regressions for sagging duct could not be had. Sagging duct is mostly compressed duct too:
+     * give both.
      *
      * @param depth depth of the sag over the distance between supports, in [0, 100 %]
      * @return changed copy

@@ -197,7 +197,17 @@ public final class DuctSystem {
                 b.divergingWye(y.name, branch, straight, common, y.angle);
             }
         }
+        description.stack.forEach((part, gain) -> b.gain(partNumber(part), gain));
         this.network = b.build().withShut(tight.stream().mapToInt(Integer::intValue).toArray());
+    }
+
+    private int partNumber(String part) {
+        for (int i = 0; i < trunkBranch.length; i++) {
+            if (description.trunks.get(i).name.equals(part)) {
+                return trunkBranch[i];
+            }
+        }
+        return runBranch[description.runs.indexOf(description.run(part))];
     }
 
     private int ductNumber(Wye y, String leg) {
@@ -965,6 +975,22 @@ public final class DuctSystem {
     }
 
     /**
+     * Duct of a trunk, run or return.
+     *
+     * @param part its name
+     * @return its duct
+     * @throws IllegalArgumentException if there is no such part
+     */
+    public Duct duct(String part) {
+        for (Trunk t : description.trunks) {
+            if (t.name.equals(part)) {
+                return t.duct;
+            }
+        }
+        return description.run(part).duct;
+    }
+
+    /**
      * The blower.
      *
      * @return blower
@@ -1020,6 +1046,7 @@ public final class DuctSystem {
         private final List<Run> runs = new ArrayList<>();
         private final List<Leak> leaks = new ArrayList<>();
         private final List<Wye> wyes = new ArrayList<>();
+        private final Map<String, Double> stack = new LinkedHashMap<>();
         private final Map<String, TransferPath> transfers = new LinkedHashMap<>();
         private final Map<Place, Double> placePressure = new EnumMap<>(Place.class);
 
@@ -1035,6 +1062,7 @@ public final class DuctSystem {
             b.runs.addAll(runs);
             b.leaks.addAll(leaks);
             b.wyes.addAll(wyes);
+            b.stack.putAll(stack);
             b.transfers.putAll(transfers);
             b.placePressure.putAll(placePressure);
             return b;
@@ -1292,6 +1320,27 @@ public final class DuctSystem {
             double p = Si.pascals(pressure, "pressure of " + place);
             Range.require("pressure of " + place, p, -200, 200, "Pa");
             placePressure.put(place, p);
+            return this;
+        }
+
+        /**
+         * Gives the stack effect along a riser: the weight of the air beside it less that of the
+         * air in it, {@code g h (rho_beside - rho_inside)}.
+         *
+         * @param part trunk, run or return given before
+         * @param pressure gain in the direction in which it was given (supply runs into their room,
+         *     returns out of it), in [-100, 100 Pa]; below 0 for cold air that has to rise
+         * @return this
+         * @throws IllegalArgumentException if there is no such part or the pressure is out of range
+         */
+        public Builder stackPressure(String part, Quantity<Pressure> pressure) {
+            if (!taken.contains(part)) {
+                throw new IllegalArgumentException(
+                        "there is no trunk, run or return \"" + part + "\"; known are " + taken);
+            }
+            double p = Si.pascals(pressure, "stack pressure of " + part);
+            Range.require("stack pressure of " + part, p, -100, 100, "Pa");
+            stack.put(part, p);
             return this;
         }
 

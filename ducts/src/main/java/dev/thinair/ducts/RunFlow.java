@@ -1,6 +1,7 @@
 package dev.thinair.ducts;
 
 import dev.thinair.ducts.kernel.StandardAir;
+import dev.thinair.ducts.kernel.VelocityPressure;
 import dev.thinair.units.MassFlow;
 import dev.thinair.units.Units;
 import dev.thinair.units.VolumeFlow;
@@ -105,6 +106,15 @@ public final class RunFlow {
      */
     public Quantity<Speed> velocity() {
         return Units.metresPerSecond(velocitySi());
+    }
+
+    /**
+     * Velocity pressure in the run's duct.
+     *
+     * @return {@code rho V^2/2} at the air's own density
+     */
+    public Quantity<Pressure> velocityPressure() {
+        return Units.pascals(VelocityPressure.pressure(velocitySi(), density));
     }
 
     /**

@@ -10,6 +10,7 @@ import static dev.thinair.units.Units.pascals;
 import static dev.thinair.units.Units.percent;
 import static dev.thinair.units.Units.squareMetres;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
@@ -185,6 +186,70 @@ class DuctSystemTest {
         double dp = pa(pulled.pressureAt(DuctSystem.SUPPLY_PLENUM)) + 5;
         assertThat(m3(pulled.supplyLeakage(Place.ATTIC)))
                 .isCloseTo(m3(cubicFeetPerMinute(40)) * Math.pow(dp / 25, 0.6), within(1e-9));
+    }
+
+    /** Ducts meet a faster blower at flows nearly in proportion. */
+    @Test
+    void a_faster_blower_follows_the_fan_laws() {
+        Blower half = Houses.blower().withSpeedRatio(percent(50));
+        DuctSystem s =
+                Houses.house().build().withoutFilter().withoutLeaks().withBlower(Houses.blower());
+        Airflow a = s.solve();
+        Airflow b = s.withBlower(half).solve();
+        // friction factors rise at the lower Reynolds number, and the coil is partly viscous
+        assertThat(b.cubicMetresPerSecond() / a.cubicMetresPerSecond()).isBetween(0.47, 0.5);
+        double pa = Si.pascals(a.externalStaticPressure(), "static");
+        double pb = Si.pascals(b.externalStaticPressure(), "static");
+        assertThat(pb / pa).isBetween(0.25, 0.3);
+        Blower.Builder table = Blower.builder().speed("only");
+        table.point(pascals(50), cubicFeetPerMinute(1000), Units.watts(400));
+        table.point(pascals(150), cubicFeetPerMinute(800), Units.watts(350));
+        Blower fast = table.build().withSpeedRatio(percent(120));
+        double q = Si.cubicMetresPerSecond(cubicFeetPerMinute(1200), "flow");
+        assertThat(fast.running().curve.pressureAt(q)).isCloseTo(50 * 1.44, within(1e-9));
+        assertThat(fast.powerSi(q, 72, 1)).isCloseTo(400 * 1.728, within(1e-9));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Houses.blower().withSpeedRatio(percent(5)))
+                .withMessageContaining("speed ratio");
+    }
+
+    @Test
+    void a_run_says_its_velocity_pressure() {
+        Airflow a = Houses.house().build().solve();
+        double v = Si.metresPerSecond(a.run("run 1").velocity(), "velocity");
+        assertThat(Si.pascals(a.run("run 1").velocityPressure(), "velocity pressure"))
+                .isCloseTo(StandardAir.DENSITY * v * v / 2, within(1e-12));
+    }
+
+    /** Warm air rises by itself; what a riser gains, its trunk passes on to the runs behind it. */
+    @Test
+    void stack_effect_helps_the_riser_and_what_lies_behind_it() {
+        DuctSystem still = Houses.house().build();
+        DuctSystem riser =
+                Houses.house()
+                        .stackPressure("trunk 3", pascals(3))
+                        .stackPressure("hall return", pascals(-2))
+                        .build();
+        Airflow a = still.solve();
+        Airflow b = riser.solve();
+        assertThat(b.run("run 6").cubicMetresPerSecond())
+                .isGreaterThan(a.run("run 6").cubicMetresPerSecond());
+        assertThat(b.run("run 1").cubicMetresPerSecond())
+                .isLessThan(a.run("run 1").cubicMetresPerSecond());
+        assertThat(b.run("hall return").cubicMetresPerSecond())
+                .isLessThan(a.run("hall return").cubicMetresPerSecond());
+        // the laws of the parts themselves stay: what is left of the pressure is their loss
+        double q = Si.cubicMetresPerSecond(b.trunk("trunk 3"), "flow");
+        int branch = riser.network().branch("trunk 3");
+        double loss = riser.network().loss(branch, q, StandardAir.DENSITY, StandardAir.VISCOSITY);
+        double drop = Si.pascals(b.pressureAt("B"), "B") - Si.pascals(b.pressureAt("C"), "C");
+        assertThat(drop + 3).isCloseTo(loss, within(1e-8));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Houses.house().stackPressure("chimney", pascals(3)))
+                .withMessageContaining("chimney");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Houses.house().stackPressure("trunk 3", pascals(300)))
+                .withMessageContaining("stack pressure of trunk 3");
     }
 
     @Test

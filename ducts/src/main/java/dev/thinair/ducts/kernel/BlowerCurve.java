@@ -1,5 +1,6 @@
 package dev.thinair.ducts.kernel;
 
+import dev.thinair.altitude.kernel.FanLaws;
 import dev.thinair.units.Range;
 
 /**
@@ -74,6 +75,27 @@ public final class BlowerCurve {
             }
         }
         return new BlowerCurve(pressure.clone(), flow.clone(), slopes(pressure, flow));
+    }
+
+    /**
+     * The curve of the same blower turned faster or slower.
+     *
+     * <p>Formula: fan laws, flow goes with the speed, pressure with its square.
+     *
+     * @param speedRatio new speed over that of the table, in [0.2, 3]
+     * @return the curve at the new speed
+     * @throws IllegalArgumentException if the ratio is NaN or outside its range
+     */
+    public BlowerCurve atSpeed(double speedRatio) {
+        Range.require("speed ratio", speedRatio, 0.2, 3, "");
+        int n = pressure.length;
+        double[] p = new double[n];
+        double[] q = new double[n];
+        for (int i = 0; i < n; i++) {
+            p[i] = FanLaws.pressureAtSpeed(pressure[i], speedRatio);
+            q[i] = FanLaws.airflowAtSpeed(flow[i], speedRatio);
+        }
+        return through(p, q);
     }
 
     private static double[] slopes(double[] p, double[] q) {

@@ -50,7 +50,10 @@ public final class Range {
     }
 
     private static boolean roundedPast(double value, double low, double high) {
-        return value >= low - 2 * Math.ulp(low) && value <= high + 2 * Math.ulp(high);
+        // beside the largest numbers the tolerance itself overflows
+        return Double.isFinite(value)
+                && value >= low - 2 * Math.ulp(low)
+                && value <= high + 2 * Math.ulp(high);
     }
 
     private static IllegalArgumentException outside(

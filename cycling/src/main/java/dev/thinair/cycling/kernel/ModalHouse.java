@@ -443,6 +443,15 @@ public final class ModalHouse {
         return row(loss);
     }
 
+    /** What 1 W into a node does to every mode, in another order. */
+    double[] driven(int node, int[] order) {
+        double[] out = new double[order.length];
+        for (int k = 0; k < order.length; k++) {
+            out[k] = vector[node][order[k]] / rootCapacity[node];
+        }
+        return out;
+    }
+
     /** Rates without a copy, for the engine of this package. */
     double[] sharedRates() {
         return rate;

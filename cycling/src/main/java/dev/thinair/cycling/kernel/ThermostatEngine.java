@@ -62,7 +62,7 @@ public final class ThermostatEngine {
     private final int seen; // modes that the thermostat feels; they come first
     private final int coupled; // those and modes that the unit acts on or draws from come next
     private final int[] order; // of the house's modes
-    private final double[][] driven; // row i: what 1 W into node i does to every mode
+    private final double[][] driven; // row i: what 1 W into node i does to every mode, if asked
     private final int[] warmed; // nodes that get heat now
     private final double[] scratch;
     private final double[] rate;
@@ -208,12 +208,6 @@ public final class ThermostatEngine {
         supply = ordered(cooled);
         driven = new double[nodes][];
         warmed = new int[nodes];
-        double[] watt = new double[nodes];
-        for (int i = 0; i < nodes; i++) {
-            watt[i] = 1;
-            driven[i] = ordered(house.row(watt));
-            watt[i] = 0;
-        }
         lost = ordered(house.lossRow());
         content = ordered(house.row(house.capacities()));
         rate = ordered(house.sharedRates());
@@ -271,6 +265,9 @@ public final class ThermostatEngine {
         for (int i = 0; i < nodes; i++) {
             // Inner layers get no heat of their own: most rows are skipped.
             if (heat[i] != 0) {
+                if (driven[i] == null) {
+                    driven[i] = house.driven(i, order);
+                }
                 warmed[warm++] = i;
                 sum += heat[i];
             }

@@ -166,6 +166,10 @@ public final class SpeedReport {
                 1.2);
         // 8,400 starts more at 4 microseconds each are 34 ms on top of 25.
         aim("year of 12,400 starts, exact events, ms", "Cycling.exactEvents[0.4]", "", 59);
+        aim("review with twelve remedies, ms", "System.review", "", 1000);
+        aim("200 draws of the design day, all cores, ms", "System.draws", "", 2000);
+        // Ice asks the unit three times as often, and the year is run twice.
+        aim("year in which the coil ices / without", "System.seasonWithIce", "System.season", 4);
     }
 
     private SpeedReport() {}

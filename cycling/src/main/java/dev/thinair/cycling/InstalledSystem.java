@@ -541,7 +541,7 @@ public final class InstalledSystem {
                             start,
                             0);
         }
-        return new SeasonRun(record, bill(record), book.air(record.count()));
+        return new SeasonRun(record, bill(record), book.air(record.count()), p);
     }
 
     private Bill bill(RunRecord record) {

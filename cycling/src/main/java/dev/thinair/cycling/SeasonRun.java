@@ -1,10 +1,13 @@
 package dev.thinair.cycling;
 
 import dev.thinair.cycling.kernel.RunRecord;
+import dev.thinair.psychro.kernel.IdealMoistAir;
 import dev.thinair.units.Range;
 import dev.thinair.units.Units;
 import javax.measure.Quantity;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Energy;
+import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 
 /** An installed system through a series of hourly weather. Immutable. */
@@ -13,11 +16,13 @@ public final class SeasonRun {
     private final RunRecord record;
     private final Bill bill;
     private final double[] airflow;
+    private final double pressure;
 
-    SeasonRun(RunRecord record, Bill bill, double[] airflow) {
+    SeasonRun(RunRecord record, Bill bill, double[] airflow, double pressure) {
         this.record = record;
         this.bill = bill;
         this.airflow = airflow;
+        this.pressure = pressure;
     }
 
     /**
@@ -45,6 +50,94 @@ public final class SeasonRun {
      */
     public int starts() {
         return record.totalStarts();
+    }
+
+    /**
+     * Starts in an hour.
+     *
+     * @param hour hour of the series, from 0
+     * @return how often the unit switched on
+     * @throws IndexOutOfBoundsException if the series does not have the hour
+     */
+    public int starts(int hour) {
+        return record.starts(hour);
+    }
+
+    /**
+     * Share of an hour in which the unit ran.
+     *
+     * @param hour hour of the series, from 0
+     * @return run fraction
+     * @throws IndexOutOfBoundsException if the series does not have the hour
+     */
+    public Quantity<Dimensionless> runFraction(int hour) {
+        return Units.ratio(record.onSeconds(hour) / record.interval());
+    }
+
+    /**
+     * Mean temperature at the thermostat in an hour.
+     *
+     * @param hour hour of the series, from 0
+     * @return the mean, exact for the model
+     * @throws IndexOutOfBoundsException if the series does not have the hour
+     */
+    public Quantity<Temperature> indoorTemperature(int hour) {
+        return Units.kelvins(record.meanTemperature(hour));
+    }
+
+    /**
+     * Indoor relative humidity in an hour: of the hour's mean temperature and the humidity ratio at
+     * its end.
+     *
+     * @param hour hour of the series, from 0
+     * @return relative humidity
+     * @throws IndexOutOfBoundsException if the series does not have the hour
+     */
+    public Quantity<Dimensionless> indoorRelativeHumidity(int hour) {
+        return Units.percent(
+                100
+                        * IdealMoistAir.relativeHumidity(
+                                record.meanTemperature(hour),
+                                record.endHumidityRatio(hour),
+                                pressure));
+    }
+
+    /**
+     * Whether the unit ran at all.
+     *
+     * @return true if it ran
+     */
+    public boolean ran() {
+        return record.totalOnSeconds() > 0;
+    }
+
+    /**
+     * Lowest temperature of the coil's surface.
+     *
+     * @return the lowest surface temperature
+     * @throws IllegalStateException if the unit never ran
+     */
+    public Quantity<Temperature> minimumCoilTemperature() {
+        requireRan();
+        return Units.kelvins(record.minimumCoil());
+    }
+
+    /**
+     * Lowest saturated suction temperature.
+     *
+     * @return the lowest temperature of the refrigerant in the coil
+     * @throws IllegalStateException if the unit never ran
+     */
+    public Quantity<Temperature> minimumSuctionTemperature() {
+        requireRan();
+        return Units.kelvins(record.minimumSuction());
+    }
+
+    private void requireRan() {
+        if (!ran()) {
+            throw new IllegalStateException(
+                    "the unit never ran in this season, so its coil has no state");
+        }
     }
 
     /**

@@ -145,4 +145,52 @@ class RunRecordTest {
         assertThat(above).isGreaterThan(3600);
         assertThat(run.totalAbove()).isCloseTo(above, within(1e-3 * above));
     }
+
+    @Test
+    void what_is_missing_in_a_balance_is_told_in_relation_to_all_that_flowed() {
+        RunRecord r = new RunRecord(2, 3600);
+        assertThat(r.heatImbalance()).isZero();
+        assertThat(r.waterImbalance()).isZero();
+        assertThat(r.startUpLoss()).isZero();
+        r.heatIn = 10;
+        r.heatLost = 3;
+        r.delivered[0] = 1;
+        r.delivered[1] = 3;
+        r.heatStored = -1;
+        assertThat(r.heatImbalance()).isCloseTo((10 - 3 - 4 + 1) / 18.0, within(1e-15));
+        r.waterIn = 5;
+        r.removedWater[0] = 2;
+        r.waterStored = -1;
+        assertThat(r.waterImbalance()).isCloseTo((5 - 2 + 1) / 8.0, within(1e-15));
+        r.steady[0] = 2;
+        r.steady[1] = 3;
+        assertThat(r.startUpLoss()).isCloseTo(0.2, within(1e-15));
+        assertThat(r.totalSteady()).isEqualTo(5);
+        assertThat(r.totalDelivered()).isEqualTo(4);
+        assertThat(r.delivered(1)).isEqualTo(3);
+        assertThat(r.steady(0)).isEqualTo(2);
+        assertThat(r.removedWater(0)).isEqualTo(2);
+    }
+
+    @Test
+    void the_end_of_a_record_is_the_end_of_its_trace() {
+        RunRecord run = day(0.5, 30, 1, 60);
+        double[] humidity = run.traceHumidityRatios();
+        assertThat(run.traceTimes()[86_400]).isEqualTo(86_400);
+        assertThat(run.endHumidityRatio(23)).isEqualTo(humidity[86_400]);
+        assertThat(run.endNodes()[0]).isCloseTo(run.traceTemperatures()[86_400], within(1e-9));
+        assertThat(run.endTemperature(23)).isCloseTo(run.endNodes()[0], within(1e-9));
+        assertThat(run.repeatedDays()).isEqualTo(1);
+        assertThat(run.repeats()).isTrue();
+        double electricity = 0;
+        for (int h = 0; h < 24; h++) {
+            electricity += run.electricity(h);
+        }
+        assertThat(electricity).isPositive().isEqualTo(run.totalElectricity());
+        // A record is not a door to change it.
+        run.endNodes()[0] = 0;
+        run.traceTimes()[1] = 0;
+        assertThat(run.endNodes()[0]).isGreaterThan(280);
+        assertThat(run.traceTimes()[1]).isEqualTo(1);
+    }
 }

@@ -159,7 +159,7 @@ class WholeSystemPropertyTest {
         assertThat(Math.abs(changed)).isLessThanOrEqualTo(Math.abs(before) + 1e-11);
     }
 
-    @Property(tries = 100)
+    @Property(tries = 60)
     void a_rougher_part_never_carries_more_nor_does_the_whole(
             @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
             @ForAll @LongRange(min = 0, max = 100) long which,
@@ -170,8 +170,10 @@ class WholeSystemPropertyTest {
         Duct d = before.system.duct(part);
         double e =
                 Math.min(
-                        factor * d.material().roughnessSi(),
-                        0.04 * d.shape().hydraulicDiameterSi());
+                        0.009,
+                        Math.min(
+                                factor * d.material().roughnessSi(),
+                                0.04 * d.shape().hydraulicDiameterSi()));
         DuctMaterial rough = DuctMaterial.rigid("rough", metres(e), "test");
         Duct changed =
                 Duct.of(d.shape(), d.length(), rough).withLossCoefficient(d.lossCoefficient());
@@ -183,7 +185,7 @@ class WholeSystemPropertyTest {
         neverMore(after.total(), before.total());
     }
 
-    @Property(tries = 100)
+    @Property(tries = 60)
     void a_wider_part_never_carries_less_nor_does_the_whole(
             @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
             @ForAll @LongRange(min = 0, max = 100) long which,
@@ -203,7 +205,7 @@ class WholeSystemPropertyTest {
         neverMore(before.total(), after.total());
     }
 
-    @Property(tries = 100)
+    @Property(tries = 60)
     void opening_a_register_never_lowers_the_total(
             @ForAll @LongRange(min = 0, max = 1_000_000) long seed,
             @ForAll @LongRange(min = 0, max = 100) long which) {
@@ -218,7 +220,7 @@ class WholeSystemPropertyTest {
         neverMore(shut.total(), before.total());
     }
 
-    @Property(tries = 100)
+    @Property(tries = 60)
     void the_order_of_description_never_changes_the_answer(
             @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Plan plan = new Plan(seed);
@@ -231,7 +233,7 @@ class WholeSystemPropertyTest {
         assertThat(b.total()).isCloseTo(a.total(), within(1e-12 * a.total()));
     }
 
-    @Property(tries = 100)
+    @Property(tries = 60)
     void air_is_conserved_at_every_node_and_pressures_sum_to_zero_round_every_loop(
             @ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Plan plan = new Plan(seed);

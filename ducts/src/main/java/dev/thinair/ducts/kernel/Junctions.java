@@ -16,10 +16,11 @@ import dev.thinair.units.Range;
  */
 public final class Junctions {
 
-    private static final double TEE = 75 * Math.PI / 180;
+    /** Angle above which the source counts a junction as a tee. */
+    static final double TEE = 75 * Math.PI / 180;
 
     /** Area ratio at a diameter ratio of 2/3. */
-    private static final double SMALL_TEE = 4.0 / 9;
+    static final double SMALL_TEE = 4.0 / 9;
 
     private Junctions() {}
 
@@ -39,7 +40,7 @@ public final class Junctions {
         Range.require("velocity ratio of branch to common", velocityRatio, 0, 5, "");
         requireAngle(angle);
         double factor = velocityRatio <= 0.8 ? 1 : 0.9;
-        return factor * (1 + velocityRatio * velocityRatio - 2 * velocityRatio * Math.cos(angle));
+        return factor * divergingMomentum(velocityRatio, Math.cos(angle));
     }
 
     /**
@@ -88,14 +89,20 @@ public final class Junctions {
      */
     public static double convergingBranch(double flowRatio, double areaRatio, double angle) {
         require(flowRatio, areaRatio, angle);
-        double x = flowRatio / areaRatio;
-        double rest = 1 - flowRatio;
-        double factor = areaRatio <= 0.35 ? 1 : flowRatio <= 0.4 ? 0.9 * rest : 0.55;
-        return factor
-                * (1
-                        + x * x
-                        - 2 * rest * rest
-                        - 2 * Math.cos(angle) * flowRatio * flowRatio / areaRatio);
+        double factor = areaRatio <= 0.35 ? 1 : flowRatio <= 0.4 ? 0.9 * (1 - flowRatio) : 0.55;
+        return factor * convergingMomentum(flowRatio, areaRatio, Math.cos(angle));
+    }
+
+    /** What the momentum balance says of a converging branch. */
+    static double convergingMomentum(double q, double a, double cos) {
+        double x = q / a;
+        double rest = 1 - q;
+        return 1 + x * x - 2 * rest * rest - 2 * cos * q * x;
+    }
+
+    /** What the momentum balance says of a diverging branch at the velocity ratio x. */
+    static double divergingMomentum(double x, double cos) {
+        return 1 + x * x - 2 * x * cos;
     }
 
     /**
@@ -138,7 +145,7 @@ public final class Junctions {
         require(flowRatio, areaRatio, angle);
         double q = flowRatio;
         double x = q / areaRatio;
-        double momentum = 1 + x * x - 2 * x * Math.cos(angle);
+        double momentum = divergingMomentum(x, Math.cos(angle));
         if (angle > TEE) {
             double fullSize = (1 + 0.3 * q * q) * (1 + 0.3 * x * x);
             double t = Math.max(0, (areaRatio - SMALL_TEE) / (1 - SMALL_TEE));

@@ -15,8 +15,6 @@ import java.util.List;
  */
 final class Wyes {
 
-    private static final double TEE = 75 * Math.PI / 180;
-
     /** Beyond this the air of a leg counts as running against it. */
     private static final double AGAINST = 1e-9;
 
@@ -101,24 +99,21 @@ final class Wyes {
     /** K on the velocity pressure of the common leg, without jumps. */
     static double coefficient(Wye y, boolean onBranch, double q, double a) {
         double cos = Math.cos(y.angle);
-        double x = q / a;
-        double rest = 1 - q;
-        boolean tee = y.angle > TEE;
         if (y.converging) {
-            if (onBranch) {
-                double factor = a <= 0.35 ? 1 : Math.max(0.9 * rest, 0.55);
-                return factor * (1 + x * x - 2 * rest * rest - 2 * cos * q * x);
+            if (!onBranch) {
+                return Junctions.convergingStraight(q, a, y.angle);
             }
-            return Junctions.convergingStraight(q, a, y.angle);
+            double factor = a <= 0.35 ? 1 : Math.max(0.9 * (1 - q), 0.55);
+            return factor * Junctions.convergingMomentum(q, a, cos);
         }
         if (!onBranch) {
             return Junctions.divergingStraight(q, a);
         }
-        if (tee) {
+        if (y.angle > Junctions.TEE) {
             return Junctions.divergingBranch(q, a, y.angle);
         }
         double factor = a <= 0.35 ? Math.max(1.1 - 0.7 * q, 0.85) : Math.max(1 - 0.6 * q, 0.6);
-        return factor * (1 + x * x - 2 * x * cos);
+        return factor * Junctions.divergingMomentum(q / a, cos);
     }
 
     /** dK/dq. */
@@ -126,12 +121,12 @@ final class Wyes {
         double cos = Math.cos(y.angle);
         double x = q / a;
         double rest = 1 - q;
-        boolean tee = y.angle > TEE;
+        boolean tee = y.angle > Junctions.TEE;
         if (y.converging) {
             if (!onBranch) {
                 return tee ? 1.55 - 2 * q : 2 * rest - 4 * cos * x;
             }
-            double momentum = 1 + x * x - 2 * rest * rest - 2 * cos * q * x;
+            double momentum = Junctions.convergingMomentum(q, a, cos);
             double turn = 2 * x / a + 4 * rest - 4 * cos * x;
             if (a <= 0.35) {
                 return turn;
@@ -144,11 +139,11 @@ final class Wyes {
             }
             return (q <= 0.5 ? 2 : 0.3) * (6 * q * q - 2 * q);
         }
-        double momentum = 1 + x * x - 2 * x * cos;
+        double momentum = Junctions.divergingMomentum(x, cos);
         double turn = 2 * (x - cos) / a;
         if (tee) {
             double full = 0.6 * q * (1 + 0.3 * x * x) + (1 + 0.3 * q * q) * 0.6 * x / a;
-            double t = Math.max(0, (a - 4.0 / 9) / (1 - 4.0 / 9));
+            double t = Math.max(0, (a - Junctions.SMALL_TEE) / (1 - Junctions.SMALL_TEE));
             return (1 - t) * turn + t * full;
         }
         double factor = a <= 0.35 ? 1.1 - 0.7 * q : 1 - 0.6 * q;

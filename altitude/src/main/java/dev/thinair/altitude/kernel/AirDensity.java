@@ -10,6 +10,11 @@ import dev.thinair.units.Range;
  * for blowers, coils and ducts, which handle indoor air. The <em>standard atmosphere's</em> ratio
  * also cools with height, 0.836 at 6000 ft: right for outdoor air on a standard day, and the one
  * printed in aviation tables. All functions are pure and allocation-free.
+ *
+ * <p>Sources: definitions and the ideal gas law; {@link StandardAtmosphere} and {@link
+ * IdealMoistAir}; standard air of 0.075 lb/ft3 at 70 degF and 29.92 inHg, ASHRAE Handbook -
+ * Fundamentals 2021 (I-P), chapter 1 (from memory). Accuracy: rounding of the formulas, that of the
+ * models named for their densities.
  */
 public final class AirDensity {
 

@@ -2,7 +2,11 @@ package dev.thinair.cycling.kernel;
 
 import dev.thinair.units.Range;
 
-/** Steady state of a gas furnace. */
+/**
+ * Steady state of a gas furnace.
+ *
+ * <p>Source: energy balance; the altitude factor is that of a code or a maker, given by the caller.
+ */
 public final class FurnaceModel {
 
     private FurnaceModel() {}

@@ -9,6 +9,8 @@ import dev.thinair.units.Range;
  * <p>Words: cooling load factor <var>CLF</var> is load over steady capacity, run-time fraction
  * <var>X</var> is time on over total time, part-load factor <var>PLF</var> = <var>CLF</var>/<var>X
  * </var>.
+ *
+ * <p>Sources stand with the functions; what names none follows by algebra from those definitions.
  */
 public final class PartLoad {
 

@@ -2,7 +2,11 @@ package dev.thinair.cycling.kernel;
 
 import dev.thinair.units.Range;
 
-/** Arithmetic of electricity bills: marginal blocks, time of use, demand. Money is a number. */
+/**
+ * Arithmetic of electricity bills: marginal blocks, time of use, demand. Money is a number.
+ *
+ * <p>Source: definitions of the tariff's own terms; exact to rounding.
+ */
 public final class Tariffs {
 
     private Tariffs() {}

@@ -2,7 +2,12 @@ package dev.thinair.ducts.kernel;
 
 import dev.thinair.units.Range;
 
-/** Heat conducted through duct walls, and the air temperature along the way. */
+/**
+ * Heat conducted through duct walls, and the air temperature along the way.
+ *
+ * <p>Source: energy balance of air in a duct of constant wall conductance, whose solution is
+ * exponential along the way; no approximation besides.
+ */
 public final class DuctConduction {
 
     private DuctConduction() {}

@@ -7,6 +7,9 @@ import dev.thinair.units.Range;
  *
  * <p>The hydraulic diameter goes with the true mean velocity, the circular equivalent with the same
  * airflow. The two differ (a square of side 10 has 10 and 10.93) and must never be mixed.
+ *
+ * <p>Source: plane geometry and the definition of the hydraulic diameter, exact to rounding, except
+ * where a function names another.
  */
 public final class DuctGeometry {
 

@@ -2,7 +2,12 @@ package dev.thinair.ducts.kernel;
 
 import dev.thinair.units.Range;
 
-/** Total-pressure loss of one duct with its fittings, the law that {@link Network} solves with. */
+/**
+ * Total-pressure loss of one duct with its fittings, the law that {@link Network} solves with.
+ *
+ * <p>Source: Darcy and Weisbach's equation and the definition of a loss coefficient; ASHRAE
+ * Handbook - Fundamentals, chapter Duct Design.
+ */
 public final class DuctLoss {
 
     private DuctLoss() {}

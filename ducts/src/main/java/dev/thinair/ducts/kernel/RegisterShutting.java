@@ -2,7 +2,11 @@ package dev.thinair.ducts.kernel;
 
 import dev.thinair.units.Range;
 
-/** The closed form behind "shut the registers you do not need": why it does not help. */
+/**
+ * The closed form behind "shut the registers you do not need": why it does not help.
+ *
+ * <p>Source: own derivation from losses that go with the square of the flow.
+ */
 public final class RegisterShutting {
 
     private RegisterShutting() {}

@@ -2,7 +2,11 @@ package dev.thinair.ducts.kernel;
 
 import dev.thinair.units.Range;
 
-/** Airflow that goes with a cooling capacity, and the capacity that an airflow can carry. */
+/**
+ * Airflow that goes with a cooling capacity, and the capacity that an airflow can carry.
+ *
+ * <p>Source: definitions; how much air a ton is given is common practice and the caller's choice.
+ */
 public final class TonnageAirflow {
 
     private TonnageAirflow() {}

@@ -2,7 +2,11 @@ package dev.thinair.ducts.kernel;
 
 import dev.thinair.units.Range;
 
-/** Velocity and velocity pressure. */
+/**
+ * Velocity and velocity pressure.
+ *
+ * <p>Source: definitions, exact to rounding, except where the trade's rounded constant is named.
+ */
 public final class VelocityPressure {
 
     /**

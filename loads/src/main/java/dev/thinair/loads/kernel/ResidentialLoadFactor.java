@@ -14,7 +14,7 @@ import dev.thinair.units.Range;
  * taken literally north and south windows would swap. Slab floors cool: their cooling factor is
  * negative.
  *
- * <p>Known misprints in the source, matched here to the method: the stored copy's irradiance table
+ * <p>Known misprints in the source, matched here to the method: one printing's irradiance table
  * sits one column off; the worked example uses 23 K where its stated temperatures give 23.5 K, and
  * 9.1 K where a table prints 9 K; it prints F_p and one U without decimal points.
  *

@@ -134,7 +134,7 @@ public final class Resistance {
 
     /**
      * Upper limit of the resistance of an element of two sections, by parallel paths from air to
-     * air.
+     * air: <code>1 / (f / sum Ra + (1 - f) / sum Rb)</code>.
      *
      * @param fraction area fraction of section a, in (0, 1)
      * @param sectionA layers of section a, m2 K/W
@@ -155,7 +155,8 @@ public final class Resistance {
 
     /**
      * Lower limit of the resistance of an element of two sections: every plane between layers is
-     * taken as isothermal, so each layer is averaged by itself (the isothermal-planes method).
+     * taken as isothermal, so each layer is averaged by itself (the isothermal-planes method),
+     * <code>sum of 1 / (f / Ra + (1 - f) / Rb)</code>.
      *
      * @param fraction area fraction of section a, in (0, 1)
      * @param sectionA layers of section a, m2 K/W

@@ -290,28 +290,38 @@ public final class Formula {
     }
 
     private static String symbolMl(String name) {
-        int bar = name.indexOf('_');
-        if (bar < 0) {
-            return "<mi>" + GREEK.getOrDefault(name, name) + "</mi>";
-        }
-        String sub = name.substring(bar + 1).replace('_', ',');
-        return "<msub>"
-                + symbolMl(name.substring(0, bar))
-                + "<mi>"
-                + GREEK.getOrDefault(sub, sub)
-                + "</mi></msub>";
+        String stem = "<mi>" + Working.escape(stem(name)) + "</mi>";
+        String sub = subscript(name);
+        return sub.isEmpty()
+                ? stem
+                : "<msub>" + stem + "<mi>" + Working.escape(sub) + "</mi></msub>";
     }
 
     /** A symbol as it stands in running HTML. */
     static String symbolHtml(String name) {
-        int bar = name.indexOf('_');
+        String stem = "<var>" + Working.escape(stem(name)) + "</var>";
+        String sub = subscript(name);
+        return sub.isEmpty() ? stem : stem + "<sub>" + Working.escape(sub) + "</sub>";
+    }
+
+    /** Where the subscript begins: at the first bar, or at a number after one letter. */
+    private static int bar(String name) {
+        return name.matches("[A-Za-z]\\d+") ? 1 : name.indexOf('_');
+    }
+
+    private static String stem(String name) {
+        int bar = bar(name);
         String stem = bar < 0 ? name : name.substring(0, bar);
-        String html = "<var>" + Working.escape(GREEK.getOrDefault(stem, stem)) + "</var>";
+        return GREEK.getOrDefault(stem, stem);
+    }
+
+    private static String subscript(String name) {
+        int bar = bar(name);
         if (bar < 0) {
-            return html;
+            return "";
         }
-        String sub = name.substring(bar + 1).replace('_', ',');
-        return html + "<sub>" + Working.escape(GREEK.getOrDefault(sub, sub)) + "</sub>";
+        String sub = name.substring(name.charAt(bar) == '_' ? bar + 1 : bar).replace('_', ',');
+        return GREEK.getOrDefault(sub, sub);
     }
 
     @Override

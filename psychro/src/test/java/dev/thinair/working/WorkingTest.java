@@ -80,6 +80,10 @@ class WorkingTest {
                 .contains("<strong><var>V</var> = 0.0942478 m3/s (199.7 cfm)</strong>")
                 .contains("full flow.</em>");
         assertThat(Formula.symbolHtml("tau_b")).isEqualTo("<var>\u03c4</var><sub>b</sub>");
+        assertThat(Formula.symbolHtml("t1")).isEqualTo("<var>t</var><sub>1</sub>");
+        assertThat(Formula.of("t1 = 2 t_adp").mathMl())
+                .contains("<msub><mi>t</mi><mi>1</mi></msub>")
+                .contains("<msub><mi>t</mi><mi>adp</mi></msub>");
         assertThat(Formula.symbolHtml("W_s*")).isEqualTo("<var>W</var><sub>s*</sub>");
         Markup.assertWellFormed(html);
     }

@@ -7,12 +7,18 @@ import java.util.List;
 public final class TextForm {
     private static final int WIDTH = 96;
 
+    /** Widest table. */
+    private static final int MOST = WIDTH + 8;
+
     /**
      * Widest first column and widest other column of a table that does not fit on one line a row.
      */
     private static final int FIRST = 38;
 
     private static final int COLUMN = 15;
+
+    /** Widest column where names of rows stand below. */
+    private static final int LEAST_COLUMN = 12;
 
     private TextForm() {}
 
@@ -64,12 +70,38 @@ public final class TextForm {
     }
 
     private static void table(StringBuilder out, Document.Table t) {
-        out.append('\n').append(t.caption()).append('\n');
+        wrap(out.append('\n'), t.caption(), "", "");
         List<List<String>> all = new ArrayList<>();
         all.add(t.head());
         all.addAll(t.rows());
+        boolean narrow = width(all) > MOST;
         int widest = t.head().size() < 3 ? WIDTH - FIRST - 2 : COLUMN;
-        boolean narrow = width(all) > WIDTH + 8;
+        List<List<List<String>>> cells = split(all, widest, narrow);
+        if (total(widths(cells)) <= MOST) {
+            rows(out, cells, t.marked());
+            return;
+        }
+        // Too wide still: letters stand for the rows' names, which follow.
+        List<List<String>> lettered = new ArrayList<>();
+        for (int r = 0; r < all.size(); r++) {
+            List<String> row = new ArrayList<>(all.get(r));
+            row.set(0, r == 0 ? "" : letter(r));
+            lettered.add(row);
+        }
+        rows(out, split(lettered, LEAST_COLUMN, true), t.marked());
+        for (int r = 1; r < all.size(); r++) {
+            String sign = r - 1 == t.marked() ? ">" : " ";
+            wrap(out, all.get(r).get(0), sign + " " + letter(r) + "  ", "     ");
+        }
+    }
+
+    /** The row's letter, from 1: a to z, then aa, bb and so on. */
+    private static String letter(int row) {
+        return Character.toString('a' + (row - 1) % 26).repeat(1 + (row - 1) / 26);
+    }
+
+    private static List<List<List<String>>> split(
+            List<List<String>> all, int widest, boolean narrow) {
         List<List<List<String>>> cells = new ArrayList<>();
         for (List<String> row : all) {
             List<List<String>> split = new ArrayList<>();
@@ -78,19 +110,32 @@ public final class TextForm {
             }
             cells.add(split);
         }
-        int columns = t.head().size();
-        int[] width = new int[columns];
+        return cells;
+    }
+
+    private static int[] widths(List<List<List<String>>> cells) {
+        int[] width = new int[cells.get(0).size()];
         for (List<List<String>> row : cells) {
-            for (int c = 0; c < columns; c++) {
+            for (int c = 0; c < width.length; c++) {
                 for (String line : row.get(c)) {
                     width[c] = Math.max(width[c], line.length());
                 }
             }
         }
-        int total = 2 * (columns - 1);
+        return width;
+    }
+
+    private static int total(int[] width) {
+        int total = 2 * (width.length - 1);
         for (int w : width) {
             total += w;
         }
+        return total;
+    }
+
+    private static void rows(StringBuilder out, List<List<List<String>>> cells, int marked) {
+        int[] width = widths(cells);
+        int columns = width.length;
         for (int r = 0; r < cells.size(); r++) {
             int height = 1;
             for (List<String> cell : cells.get(r)) {
@@ -98,7 +143,7 @@ public final class TextForm {
             }
             for (int l = 0; l < height; l++) {
                 StringBuilder line =
-                        new StringBuilder(r > 0 && r - 1 == t.marked() && l == 0 ? "> " : "  ");
+                        new StringBuilder(r > 0 && r - 1 == marked && l == 0 ? "> " : "  ");
                 for (int c = 0; c < columns; c++) {
                     List<String> cell = cells.get(r).get(c);
                     String part = l < cell.size() ? cell.get(l) : "";
@@ -109,7 +154,7 @@ public final class TextForm {
                 out.append(line.toString().stripTrailing()).append('\n');
             }
             if (r == 0) {
-                out.append("  ").append("-".repeat(total)).append('\n');
+                out.append("  ").append("-".repeat(total(width))).append('\n');
             }
         }
     }

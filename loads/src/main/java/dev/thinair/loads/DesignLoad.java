@@ -599,8 +599,9 @@ public final class DesignLoad {
     }
 
     /**
-     * A room's load at an hour, line by line: every outer surface, window and door, then what has
-     * no surface of its own. The lines add up to the room's sensible load.
+     * A room's load at an hour, line by line: every outer surface, window and door, the sun through
+     * each window, then what has no surface of its own. The lines add up to the room's sensible
+     * load.
      *
      * @param room its name
      * @param hour 0 to 23
@@ -641,6 +642,26 @@ public final class DesignLoad {
                             outside,
                             load[hour] - response.steady(response.wallDrive(w), z) * theta[z]));
             listed[use.component.ordinal()] = true;
+        }
+        for (CompiledHouse.GlassUse glass : c.survey.glasses) {
+            if (glass.zone != z || day.heating) {
+                continue;
+            }
+            Surface surface = glass.surface;
+            glass.window.solarGain(
+                    day.hours, surface.azimuthRadians(), surface.tiltRadians(), series);
+            HourlyInterpolation.analyse(series, 0, spectrum, 0);
+            double[] answer = new double[WIDTH];
+            response.addAnswer(response.sunDrive(z), z, spectrum, 0, answer, 0);
+            double share = glass.window.solarRadiantFraction();
+            double value =
+                    share * HourlyInterpolation.at(answer, 0, hour) + (1 - share) * series[hour];
+            if (value != 0) {
+                double area = glass.window.squareMetres();
+                String name = "sun, " + glass.window.name();
+                lines.add(new LoadLine(name, Component.WINDOW_SUN, area, 0, Double.NaN, value));
+            }
+            listed[Component.WINDOW_SUN.ordinal()] = true;
         }
         for (Component k : COMPONENTS) {
             double value = part(z, k, hour);

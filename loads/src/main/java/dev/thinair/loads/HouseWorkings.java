@@ -201,16 +201,18 @@ final class HouseWorkings {
         for (int i = 0; i < lines.size(); i++) {
             LoadLine line = lines.get(i);
             String symbol = "q_" + (i + 1);
-            String what =
-                    line.area() > 0
-                            ? String.format(
-                                    Locale.ROOT,
-                                    "%s, %.2f m2, U %.3f W/(m2 K), outside %.1f C",
-                                    line.name(),
-                                    line.area(),
-                                    line.transmittance(),
-                                    line.outside())
-                            : line.name();
+            String what = line.name();
+            if (line.area() > 0) {
+                what += String.format(Locale.ROOT, ", %.2f m2", line.area());
+            }
+            if (line.transmittance() > 0) {
+                what +=
+                        String.format(
+                                Locale.ROOT,
+                                ", U %.3f W/(m2 K), outside %.1f C",
+                                line.transmittance(),
+                                line.outside());
+            }
             work.given(symbol, what, Units.watts(line.load()), HARMONIC);
             sum.append(i == 0 ? " " : " + ").append(symbol);
             total += line.load();

@@ -306,10 +306,35 @@ class DesignLoadTest {
         DesignLoad load = TEN.coolingLoad(DAY, Setpoint.residentialCooling());
         assertThat(load.table())
                 .contains("room 9", "windows, sun", "block peak", "Btu/h", "attic at that hour");
-        assertThat(load.table("room 4")).contains("side window 4", "floors and ground", "sum");
+        assertThat(load.table("room 4"))
+                .contains("side window 4", "sun, side window 4", "floors and ground", "sum");
         assertThat(load.toString()).contains("cooling load of ten rooms");
         assertThat(TEN.toString()).contains("11 zones");
         assertThat(TEN.network().toString()).contains("nodes");
+    }
+
+    @Test
+    void every_line_of_a_component_belongs_to_it() {
+        DesignLoad load = TEN.coolingLoad(DAY, Setpoint.residentialCooling());
+        for (int hour : new int[] {2, 9, 17}) {
+            for (Component k : Component.values()) {
+                double sum =
+                        load.lines("room 4", hour).stream()
+                                .filter(line -> line.component() == k)
+                                .mapToDouble(LoadLine::load)
+                                .sum();
+                assertThat(sum)
+                        .as("%s at %d", k, hour)
+                        .isCloseTo(
+                                Si.watts(load.component("room 4", k, hour), "part"), within(1e-8));
+            }
+        }
+        // the west window alone sees the evening sun
+        java.util.Map<String, Double> evening =
+                load.lines("room 4", 17).stream()
+                        .collect(java.util.stream.Collectors.toMap(LoadLine::name, LoadLine::load));
+        assertThat(evening.get("sun, side window 4"))
+                .isGreaterThan(2 * evening.get("sun, front window a4"));
     }
 
     @Test

@@ -44,6 +44,24 @@ class OutdoorHoursTest {
     }
 
     @Test
+    void cosine_of_incidence_is_the_textbook_one() {
+        OutdoorHours hours = day(filled(24, 300), 285);
+        for (double tilt : new double[] {0, 0.4, Math.PI / 2, 2.2}) {
+            for (double azimuth : new double[] {0, 1, 3, 5}) {
+                double east = Math.sin(azimuth) * Math.sin(tilt);
+                double north = Math.cos(azimuth) * Math.sin(tilt);
+                for (int h = 0; h < 24; h++) {
+                    double expected =
+                            Transposition.cosIncidence(
+                                    hours.sunAltitude(h), hours.sunAzimuth(h), tilt, azimuth);
+                    assertThat(hours.cosIncidence(h, east, north, Math.cos(tilt)))
+                            .isCloseTo(expected, within(1e-14));
+                }
+            }
+        }
+    }
+
+    @Test
     void quick_irradiance_is_the_textbook_one() {
         OutdoorHours hours = day(filled(24, 300), 285);
         double[] out = new double[24];

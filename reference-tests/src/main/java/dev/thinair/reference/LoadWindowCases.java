@@ -232,7 +232,9 @@ final class LoadWindowCases {
                 (in, w) -> {
                     throw new NotOffered(
                             "not offered: the areas of the source's Table 22, which the load is"
-                                    + " the sum over, are neither in the case nor could be seen");
+                                    + " the sum over, are neither in the case nor could be seen;"
+                                    + " every factor, the slab, air, gains and totals of that"
+                                    + " house are cases of their own");
                 });
         value(
                 to,

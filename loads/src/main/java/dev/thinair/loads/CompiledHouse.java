@@ -86,7 +86,12 @@ public final class CompiledHouse {
         final Passed[] passed; // by boundary
         final Gains gains;
 
-        Survey(House house, HouseModel model, HouseResponse response, Walls walls) {
+        Survey(
+                House house,
+                HouseModel model,
+                HouseResponse response,
+                FloatingAir floating,
+                Walls walls) {
             boundaries = walls.boundaries.toArray(new Boundary[0]);
             uses = walls.uses.toArray(new WallUse[0]);
             drives = walls.drives.toArray(new DriveUse[0]);
@@ -104,7 +109,7 @@ public final class CompiledHouse {
                 double share = glass.window.solarRadiantFraction();
                 ofView[glass.view].add(response.sunDrive(glass.zone), share * glass.times);
             }
-            gains = new Gains(house, model, response);
+            gains = new Gains(house, model, response, floating);
         }
     }
 
@@ -379,19 +384,19 @@ public final class CompiledHouse {
         final double[] latent; // [zone * 24], W
         final double[] heat; // to free air, for FloatingAir
 
-        Gains(House house, HouseModel model, HouseResponse response) {
+        Gains(House house, HouseModel model, HouseResponse response, FloatingAir free) {
             int zones = model.zones();
             spectra = new double[(SPECTRA - FIRST_OF_GAINS) * zones * WIDTH];
             direct = new double[KINDS.length * zones * 24];
             latent = new double[zones * 24];
             double[] sums = new double[2 * zones * WIDTH];
-            FloatingAir free = FloatingAir.on(response, model);
             heat = free.heat();
             double[] radiant = new double[24];
             double[] toAir = new double[24];
             double[] spectrum = new double[WIDTH];
             List<Room> rooms = house.rooms();
             for (int z = 0; z < zones; z++) {
+                FloatingAir.Drives one = null; // of this zone's radiant heat, made if asked for
                 for (int k = 0; k < KINDS.length; k++) {
                     boolean any = false;
                     boolean anyRadiant = false;
@@ -434,8 +439,10 @@ public final class CompiledHouse {
                                 spectra);
                     }
                     if (anyRadiant && free.count() > 0) {
-                        FloatingAir.Drives one = new FloatingAir.Drives(response);
-                        one.add(response.radiantDrive(z), 1);
+                        if (one == null) {
+                            one = new FloatingAir.Drives(response);
+                            one.add(response.radiantDrive(z), 1);
+                        }
                         free.add(one, spectrum, 0, level, heat);
                     }
                     if (any && model.held(z)) {
@@ -578,7 +585,12 @@ public final class CompiledHouse {
     }
 
     private CompiledHouse(
-            House house, Site site, HouseModel model, HouseResponse walls, Survey survey) {
+            House house,
+            Site site,
+            HouseModel model,
+            HouseResponse walls,
+            FloatingAir floating,
+            Survey survey) {
         this.house = house;
         this.site = site;
         this.model = model;
@@ -588,7 +600,7 @@ public final class CompiledHouse {
         this.uses = survey.uses;
         this.leakShare = survey.leakShare;
         this.fanShare = survey.fanShare;
-        this.floating = floating(house, walls, model);
+        this.floating = floating;
         this.steady = steadySums(model, walls, floating, survey.drives, survey.ofBoundary);
     }
 
@@ -597,8 +609,9 @@ public final class CompiledHouse {
         Walls found = new Walls(house.coolingFilms());
         HouseModel model = model(house, site, found);
         HouseResponse walls = FloatingAir.walls(model, false);
-        floating(house, walls, model); // refuses what cannot be balanced
-        return new CompiledHouse(house, site, model, walls, new Survey(house, model, walls, found));
+        FloatingAir floating = floating(house, walls, model);
+        Survey survey = new Survey(house, model, walls, floating, found);
+        return new CompiledHouse(house, site, model, walls, floating, survey);
     }
 
     private static FloatingAir floating(House house, HouseResponse walls, HouseModel model) {
@@ -1072,7 +1085,8 @@ public final class CompiledHouse {
             capacity[z] = heatCapacity(room, air);
         }
         HouseModel there = model.withAir(conductance, capacity);
-        return new CompiledHouse(house, other, there, walls, survey);
+        FloatingAir air = floating(house, walls, there);
+        return new CompiledHouse(house, other, there, walls, air, survey);
     }
 
     /**

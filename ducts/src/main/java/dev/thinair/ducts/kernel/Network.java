@@ -73,6 +73,9 @@ public final class Network {
     /** Change of flow, over the flow, below which a step is worth correcting for the bend. */
     private static final double GENTLE = 0.5;
 
+    /** Number of steps that may be corrected for the bend. */
+    private static final int CORRECTED_STEPS = 8;
+
     /** Laws bent like a power of the flow; the others give their second derivative directly. */
     private static final int[] BY_POWER = {DUCT, QUADRATIC, LEAK};
 
@@ -453,7 +456,9 @@ public final class Network {
                 addCorrections(w);
                 return step;
             }
-            if (change < GENTLE) {
+            // a network that has not settled by then has laws with kinks, and is left to Newton's
+            // method with the line search, which converges from anywhere
+            if (change < GENTLE && step <= CORRECTED_STEPS) {
                 correct(w);
             }
             double slopeHere = 0;
@@ -503,7 +508,7 @@ public final class Network {
             }
             double by = Math.abs(w.flow[i] + w.step[i]) + scale;
             // a steep curve can still be off in pressure when its flow stands
-            if (w.conductance[i] > 0) {
+            if (w.conductance[i] > 0 && w.highest > 0) {
                 by = Math.min(by, 10 * w.conductance[i] * w.highest);
             }
             // only the few that lead are divided
@@ -703,7 +708,8 @@ public final class Network {
             source[i] -= w.conductance[i] * w.b[i] * Math.copySign(d * d, w.flow[i]);
         }
         for (int i : open[POLYNOMIAL]) {
-            double d = w.step[i] / count[i];
+            // run backwards, the curve is straight
+            double d = w.flow[i] > 0 ? w.step[i] / count[i] : 0;
             source[i] += w.conductance[i] * w.ratio * data[i * WIDTH + 2] * d * d;
         }
         for (int i : open[TABLE]) {

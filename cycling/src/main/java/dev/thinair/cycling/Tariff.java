@@ -173,9 +173,13 @@ public final class Tariff {
      * @param otherEnergy energy in other hours, kWh
      * @param demand highest mean power of the metering interval, kW
      * @return the bill, fixed charge of one month counted
-     * @throws IllegalArgumentException if a number is NaN or negative
+     * @throws IllegalArgumentException if a number is NaN or negative, or the tariff has no peak
+     *     hours and there is energy in them
      */
     public Bill costOfMonth(double peakEnergy, double otherEnergy, double demand) {
+        if (peakStart == peakEnd) {
+            Range.require("peak energy under a tariff without peak hours", peakEnergy, 0, 0, "kWh");
+        }
         double energy =
                 Tariffs.timeOfUseCharge(peakEnergy, 0, 0, peakPrice, 0, 0)
                         + Tariffs.blockCharge(otherEnergy, limits, prices);

@@ -73,6 +73,23 @@ class EquipmentTest {
     }
 
     @Test
+    void blocks_time_of_use_and_demand_make_a_month_s_bill() {
+        // Reference cases CYC-TAR-04 and CYC-TARD-01.
+        Tariff blocks =
+                Tariff.blocks("coins", new double[] {500, 1000}, new double[] {0.12, 0.15, 0.22})
+                        .withFixedCharge(9.5);
+        assertThat(blocks.costOfMonth(0, 1_350, 3).total()).isCloseTo(221.5, within(1e-9));
+        // Energy in peak hours that there are none of must not be free.
+        assertThatThrownBy(() -> blocks.costOfMonth(350, 1_000, 3))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("peak energy under a tariff without peak hours is 350.0 kWh");
+        Tariff demand = Tariff.timeOfUse("coins", 0.31, 0.11, 14, 20, false).withDemandPrice(8);
+        Bill bill = demand.costOfMonth(220, 600, 4.2);
+        assertThat(bill.total()).isCloseTo(167.8, within(1e-9));
+        assertThat(bill.demandCharge()).isCloseTo(33.6, within(1e-9));
+    }
+
+    @Test
     void a_year_s_bill_goes_by_months() {
         double[] year = new double[8_760];
         Arrays.fill(year, 1);

@@ -50,6 +50,21 @@ class InfiltrationModelTest {
                 .isEqualTo(InfiltrationModel.basicStackCoefficient(0.5, -0.4, 2.5, 294));
     }
 
+    /** Limits of the stack in closed form, as multiples of g H / T. */
+    @Test
+    void stack_needs_a_way_in_and_a_way_out() {
+        double unit = 9.80665 * 5 / 290;
+        // all leaks on one side: no stack; half above, half below: fs = 1/2; walls alone: fs = 1/3
+        assertThat(InfiltrationModel.basicStackCoefficient(1, 1, 5, 290)).isZero();
+        assertThat(InfiltrationModel.basicStackCoefficient(1, 0, 5, 290))
+                .isCloseTo(unit / 4, within(1e-15));
+        assertThat(InfiltrationModel.basicStackCoefficient(0, 0, 5, 290))
+                .isCloseTo(unit / 9, within(1e-15));
+        // (1.25 / 3)^2 times 0.96^3
+        assertThat(InfiltrationModel.basicStackCoefficient(0.5, 0.3, 5, 290))
+                .isCloseTo(0.1536 * unit, within(1e-15));
+    }
+
     // Ch. 16, Examples 5 and 6 (enhanced model): LD-D005 to LD-D012. The source rounds its parts;
     // 0.0006 m3/s is its print.
     @Test

@@ -41,6 +41,12 @@ class SunTest {
     }
 
     @Test
+    void half_a_second_is_half_a_second_of_the_julian_day() {
+        double later = Sun.julianDay(NREL.plusMillis(500)) - Sun.julianDay(NREL);
+        assertThat(later * 86_400).isCloseTo(0.5, within(1e-4));
+    }
+
+    @Test
     void nrel_example_sunrise() {
         double[] out = new double[2];
         int outcome =

@@ -713,7 +713,7 @@ public final class ThermostatEngine {
     /** Takes the modes that neither thermostat nor unit have to do with over a whole interval. */
     private void freeModes(double interval) {
         double half = 0.5 * interval;
-        decays(interval, coupled);
+        // Entries that the cache of decays, which counts up to the coupled modes, does not hold.
         table.at(interval, coupled, n, e);
         for (int k = coupled; k < n; k++) {
             double dk = z[k] - aStart[k];

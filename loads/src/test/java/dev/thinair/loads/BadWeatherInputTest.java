@@ -340,7 +340,7 @@ class BadWeatherInputTest {
         assertThat(catchThrowable(() -> day().date(null))).hasMessageContaining("date");
         assertThat(catchThrowable(() -> window(1, 1, 2).withShade(null)))
                 .hasMessageContaining("shade");
-        assertThat(catchThrowable(() -> QuickLoad.at(null))).hasMessageContaining("site");
+        assertThat(catchThrowable(() -> FactorLoad.at(null))).hasMessageContaining("site");
         assertThat(catchThrowable(() -> Appliances.residential(squareMetres(-5))))
                 .hasMessageContaining("floor area");
     }

@@ -33,12 +33,12 @@ class HandbookMethodsTest {
     }
 
     /** Summer and winter design of the worked house of Fundamentals 2021 (SI), ch. 17. */
-    private static QuickLoad.Builder workedHouse() {
+    private static FactorLoad.Builder workedHouse() {
         Site atlanta =
                 Site.of("Atlanta", degrees(35), degrees(-84.43), ZoneOffset.ofHours(-5), metres(0))
                         .withGroundTemperature(celsius(16));
         // 33.1 out and 24 in give 9.1 K; the source's heating factors use 23 K.
-        return QuickLoad.at(atlanta)
+        return FactorLoad.at(atlanta)
                 .cooling(celsius(33.1), kelvinDifference(9.3), celsius(24))
                 .heating(celsius(-3), celsius(20));
     }
@@ -56,7 +56,7 @@ class HandbookMethodsTest {
 
     @Test
     void factors_of_the_worked_house_from_latitude_and_facing() {
-        QuickLoad load =
+        FactorLoad load =
                 workedHouse()
                         .opaque(
                                 "ceiling",
@@ -83,7 +83,7 @@ class HandbookMethodsTest {
                         .window(window(0.9, 2.01, 0.36), degrees(90), degrees(90), ratio(1))
                         .window(window(1.2, 2.21, 0.31), degrees(90), degrees(90), ratio(0.64))
                         .build();
-        List<QuickLoad.Line> lines = load.lines();
+        List<FactorLoad.Line> lines = load.lines();
         // Tables 20 to 22. Windows are looser than in the step-by-step test: the source rounds
         // irradiances and shaded fractions on the way, and shades the south window less.
         double[] printed = {2.08, 7.12, -2.34, 63.5, 40.3, 98.3, Double.NaN, 39.5, 32.4};
@@ -103,7 +103,7 @@ class HandbookMethodsTest {
     @Test
     void totals_of_the_worked_house() {
         double envelope = 1900 / (0.51 * (9.1 + 8.2 - 0.36 * 9.3));
-        QuickLoad load =
+        FactorLoad load =
                 workedHouse()
                         .opaque(
                                 "all of it",
@@ -123,12 +123,12 @@ class HandbookMethodsTest {
         assertThat(watts(load.heating())).isCloseTo(1.13 * heat, within(0.5));
         assertThat(1.23 * 79 * 23).isCloseTo(2235, within(1.0));
         assertThat(load.table()).contains("all of it").contains("internal gains");
-        assertThat(load.toString()).contains("quick load");
+        assertThat(load.toString()).contains("factor load");
     }
 
     @Test
     void leakage_area_drives_the_methods_infiltration() {
-        QuickLoad load =
+        FactorLoad load =
                 workedHouse()
                         .infiltration(squareCentimetres(500), metres(2.5), squareCentimetres(100))
                         .build();
@@ -142,7 +142,7 @@ class HandbookMethodsTest {
         assertThatExceptionOfType(IllegalStateException.class)
                 .isThrownBy(
                         () ->
-                                QuickLoad.at(SampleHouses.site(0))
+                                FactorLoad.at(SampleHouses.site(0))
                                         .window(
                                                 window(1, 2, 0.4),
                                                 degrees(0),
@@ -151,7 +151,7 @@ class HandbookMethodsTest {
                 .withMessageContaining("design");
         Site tropics = Site.of("t", degrees(5), degrees(0), ZoneOffset.UTC, metres(0));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> QuickLoad.at(tropics))
+                .isThrownBy(() -> FactorLoad.at(tropics))
                 .withMessageContaining("latitude");
     }
 
@@ -161,7 +161,7 @@ class HandbookMethodsTest {
         CoolingDesignDay hot = SampleHouses.hotDay(site);
         HeatingDesignDay cold = SampleHouses.coldDay(site);
         House house = SampleHouses.tenRooms();
-        QuickLoad quick = QuickLoad.of(house, hot, cold, celsius(24), celsius(20));
+        FactorLoad quick = FactorLoad.of(house, hot, cold, celsius(24), celsius(20));
         CompiledHouse compiled = house.compile(site);
         double heating = watts(compiled.heatingLoad(cold, Setpoint.of(celsius(20))).peak());
         assertThat(watts(quick.heating())).isCloseTo(heating, within(0.15 * heating));

@@ -176,17 +176,18 @@ class ResidentialExampleTest {
                 .build();
     }
 
-    private static Map<String, QuickLoad.Line> lines(QuickLoad load) {
+    private static Map<String, FactorLoad.Line> lines(FactorLoad load) {
         return load.lines().stream()
-                .collect(Collectors.toMap(QuickLoad.Line::name, Function.identity()));
+                .collect(Collectors.toMap(FactorLoad.Line::name, Function.identity()));
     }
 
     private static double watts(Quantity<Power> power) {
         return Si.watts(power, "load");
     }
 
-    private final QuickLoad load = QuickLoad.of(house(), SUMMER, WINTER, celsius(24), celsius(20));
-    private final Map<String, QuickLoad.Line> lines = lines(load);
+    private final FactorLoad load =
+            FactorLoad.of(house(), SUMMER, WINTER, celsius(24), celsius(20));
+    private final Map<String, FactorLoad.Line> lines = lines(load);
 
     @Test
     void exposed_surface_leakage_and_ventilation() {
@@ -225,7 +226,7 @@ class ResidentialExampleTest {
                         "E operable 1.2", 32.4);
         printed.forEach(
                 (name, factor) -> {
-                    QuickLoad.Line line = lines.get("window " + name);
+                    FactorLoad.Line line = lines.get("window " + name);
                     assertThat(line.coolingFactor()).as(name).isCloseTo(factor, within(0.5));
                     assertThat(line.heatingFactor())
                             .isCloseTo((name.contains("fixed") ? 2.01 : 2.21) * 23, within(1e-9));
@@ -236,7 +237,7 @@ class ResidentialExampleTest {
     // rounded to 1 L/s; the winter flow is read at 23.5 K, its load at 23 (LD-D030, D032).
     @Test
     void air_and_gains() {
-        QuickLoad.Line air = lines.get("infiltration and ventilation");
+        FactorLoad.Line air = lines.get("infiltration and ventilation");
         assertThat(air.cooling()).isCloseTo(672, within(0.5 * 1.23 * 9.1));
         assertThat(air.heating()).isCloseTo(2235, within((0.5 + 0.25) * 1.23 * 23));
         assertThat(lines.get("internal gains").cooling()).isCloseTo(654, within(0.6));
@@ -246,8 +247,8 @@ class ResidentialExampleTest {
     @Test
     void totals_with_the_published_envelope() {
         double cooling = 1 / (0.51 * (9.1 + 8.2 - 0.36 * 9.3));
-        QuickLoad summer =
-                QuickLoad.at(SITE)
+        FactorLoad summer =
+                FactorLoad.at(SITE)
                         .cooling(celsius(33.1), kelvinDifference(9.3), celsius(24))
                         .heating(celsius(-3), celsius(20))
                         .opaque(
@@ -268,8 +269,8 @@ class ResidentialExampleTest {
                 .isCloseTo(2_235, within(1.0));
         assertThat(watts(summer.sensibleCooling())).isCloseTo(4_096, within(2.0));
         assertThat(watts(summer.latentCooling())).isCloseTo(111, within(0.6));
-        QuickLoad winter =
-                QuickLoad.at(SITE)
+        FactorLoad winter =
+                FactorLoad.at(SITE)
                         .cooling(celsius(33.1), kelvinDifference(9.3), celsius(24))
                         .heating(celsius(-3), celsius(20))
                         .opaque(
@@ -288,12 +289,12 @@ class ResidentialExampleTest {
 
     @Test
     void the_house_adds_up_to_its_lines() {
-        List<QuickLoad.Line> all = load.lines();
-        double cool = all.stream().mapToDouble(QuickLoad.Line::cooling).sum();
-        double heat = all.stream().mapToDouble(QuickLoad.Line::heating).sum();
+        List<FactorLoad.Line> all = load.lines();
+        double cool = all.stream().mapToDouble(FactorLoad.Line::cooling).sum();
+        double heat = all.stream().mapToDouble(FactorLoad.Line::heating).sum();
         assertThat(watts(load.sensibleCooling())).isCloseTo(1.27 * cool, within(1e-9));
         assertThat(watts(load.heating())).isCloseTo(1.13 * heat, within(1e-9));
-        for (QuickLoad.Line line : all) {
+        for (FactorLoad.Line line : all) {
             if (line.area() > 0) {
                 assertThat(line.cooling())
                         .isCloseTo(line.area() * line.coolingFactor(), within(1e-9));

@@ -39,7 +39,7 @@ import javax.measure.quantity.Temperature;
  * {@link ResidentialLoadFactor} for the formulas, their source and the misprints of the source.
  * Immutable.
  */
-public final class QuickLoad {
+public final class FactorLoad {
 
     /**
      * One component.
@@ -66,7 +66,7 @@ public final class QuickLoad {
     private final double latent;
     private final double heating;
 
-    private QuickLoad(
+    private FactorLoad(
             List<Line> lines,
             double envelopeCooling,
             double envelopeHeating,
@@ -92,7 +92,7 @@ public final class QuickLoad {
     }
 
     /**
-     * The quick load of a described house. Its surfaces become the method's parts: outer walls and
+     * The factor load of a described house. Its surfaces become the method's parts: outer walls and
      * doors in the sun, roofs, ceilings under unconditioned spaces, floors over crawl spaces or
      * open air, slabs by their edge (under carpet, 0.21 m2 K/W, as in the method's worked house),
      * other ground contact with its own conductance in winter and nothing in summer. Internal gains
@@ -106,13 +106,13 @@ public final class QuickLoad {
      * @return the load; indoor moisture as at 50 percent relative humidity
      * @throws IllegalArgumentException if the latitude is outside the method
      */
-    public static QuickLoad of(
+    public static FactorLoad of(
             House house,
             CoolingDesignDay cooling,
             HeatingDesignDay heating,
             Quantity<Temperature> indoorCooling,
             Quantity<Temperature> indoorHeating) {
-        return QuickSurvey.of(house, cooling, heating, indoorCooling, indoorHeating).build();
+        return FactorSurvey.of(house, cooling, heating, indoorCooling, indoorHeating).build();
     }
 
     /**
@@ -214,7 +214,7 @@ public final class QuickLoad {
     public String toString() {
         return String.format(
                 Locale.ROOT,
-                "quick load: cooling %.0f W sensible and %.0f W latent, heating %.0f W",
+                "factor load: cooling %.0f W sensible and %.0f W latent, heating %.0f W",
                 sensible,
                 latent,
                 heating);
@@ -554,7 +554,7 @@ public final class QuickLoad {
          * @return the load
          * @throws IllegalStateException if the designs are not given
          */
-        public QuickLoad build() {
+        public FactorLoad build() {
             requireDesigns();
             List<Line> all = new ArrayList<>(lines);
             double cool = 0;
@@ -597,7 +597,7 @@ public final class QuickLoad {
                             ? 0
                             : ResidentialLoadFactor.internalLatent(floorArea, occupants);
             all.add(new Line("internal gains", 0, 0, 0, gains, 0));
-            return new QuickLoad(
+            return new FactorLoad(
                     all,
                     cool,
                     heat,
@@ -638,17 +638,17 @@ public final class QuickLoad {
         private void requireDesigns() {
             if (Double.isNaN(coolingDifference) || Double.isNaN(heatingDifference)) {
                 throw new IllegalStateException(
-                        "quick load needs its cooling and heating design before its components");
+                        "factor load needs its cooling and heating design before its components");
             }
         }
     }
 
     /** Reads a described house into the method's parts. */
-    private static final class QuickSurvey {
+    private static final class FactorSurvey {
 
         private static final double CARPET = 0.21;
 
-        private QuickSurvey() {}
+        private FactorSurvey() {}
 
         static Builder of(
                 House house,

@@ -8,11 +8,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
-import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.util.Pair;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -56,41 +51,7 @@ class NetworkIndependentTest {
         int size = open.length + unknown.size();
         double[] start = new double[size];
         Arrays.fill(start, 0, open.length, 0.1);
-        LeastSquaresBuilder problem =
-                new LeastSquaresBuilder()
-                        .start(start)
-                        .target(new double[size])
-                        .maxEvaluations(5_000)
-                        .maxIterations(5_000)
-                        .model(
-                                point -> {
-                                    double[] x = point.toArray();
-                                    double[] r = residual(open, unknown, c, k, x);
-                                    double[][] j = new double[size][size];
-                                    for (int m = 0; m < size; m++) {
-                                        double h = 1e-6 * Math.max(Math.abs(x[m]), 1e-2);
-                                        double[] up = x.clone();
-                                        double[] down = x.clone();
-                                        up[m] += h;
-                                        down[m] -= h;
-                                        double[] ru = residual(open, unknown, c, k, up);
-                                        double[] rd = residual(open, unknown, c, k, down);
-                                        for (int i = 0; i < size; i++) {
-                                            j[i][m] = (ru[i] - rd[i]) / (2 * h);
-                                        }
-                                    }
-                                    return new Pair<>(
-                                            new ArrayRealVector(r, false),
-                                            new Array2DRowRealMatrix(j, false));
-                                });
-        double[] x =
-                new LevenbergMarquardtOptimizer()
-                        .withCostRelativeTolerance(1e-15)
-                        .withParameterRelativeTolerance(1e-15)
-                        .withOrthoTolerance(1e-15)
-                        .optimize(problem.build())
-                        .getPoint()
-                        .toArray();
+        double[] x = LeastSquaresRoot.of(point -> residual(open, unknown, c, k, point), start);
         for (int i = 0; i < open.length; i++) {
             double q = w.flow(n.branch(open[i].name()));
             assertThat(q).as(open[i].name()).isCloseTo(x[i], within(1e-8 * Math.abs(x[i])));

@@ -14,11 +14,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.LongRange;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
-import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.util.Pair;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -224,41 +219,7 @@ class NetworkWyeTest {
         for (int i = 0; i < branches; i++) {
             start[i] = v.flow(i);
         }
-        LeastSquaresBuilder problem =
-                new LeastSquaresBuilder()
-                        .start(start)
-                        .target(new double[size])
-                        .maxEvaluations(5_000)
-                        .maxIterations(5_000)
-                        .model(
-                                point -> {
-                                    double[] x = point.toArray();
-                                    double[] r = residual(l, x);
-                                    double[][] jacobian = new double[size][size];
-                                    for (int m = 0; m < size; m++) {
-                                        double h = 1e-6 * Math.max(Math.abs(x[m]), 1e-2);
-                                        double[] up = x.clone();
-                                        double[] down = x.clone();
-                                        up[m] += h;
-                                        down[m] -= h;
-                                        double[] ru = residual(l, up);
-                                        double[] rd = residual(l, down);
-                                        for (int i = 0; i < size; i++) {
-                                            jacobian[i][m] = (ru[i] - rd[i]) / (2 * h);
-                                        }
-                                    }
-                                    return new Pair<>(
-                                            new ArrayRealVector(r, false),
-                                            new Array2DRowRealMatrix(jacobian, false));
-                                });
-        double[] x =
-                new LevenbergMarquardtOptimizer()
-                        .withCostRelativeTolerance(1e-15)
-                        .withParameterRelativeTolerance(1e-15)
-                        .withOrthoTolerance(1e-15)
-                        .optimize(problem.build())
-                        .getPoint()
-                        .toArray();
+        double[] x = LeastSquaresRoot.of(point -> residual(l, point), start);
         for (int i = 0; i < branches; i++) {
             assertThat(w.flow(i)).isCloseTo(x[i], within(1e-8 * Math.abs(x[i])));
         }

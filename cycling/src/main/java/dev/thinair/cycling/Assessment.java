@@ -615,7 +615,7 @@ final class Assessment {
                                 List.of(
                                         new Evidence(
                                                 "capacity lost",
-                                                Units.btuPerHour(lost / 0.29307107)),
+                                                Units.btuPerHour(lost * Trade.BTU_PER_WATT_HOUR)),
                                         new Evidence("extra power", Units.watts(wasted)),
                                         new Evidence(
                                                 "conductance left",
@@ -631,7 +631,7 @@ final class Assessment {
                                 share > 0.05 ? Severity.WARNING : Severity.ADVICE,
                                 Confidence.MEDIUM,
                                 Remedy.washCondenser().caution()),
-                        Optional.of(Units.btuPerHour(lost / 0.29307107)),
+                        Optional.of(Units.btuPerHour(lost * Trade.BTU_PER_WATT_HOUR)),
                         Optional.of(Units.watts(wasted))));
     }
 

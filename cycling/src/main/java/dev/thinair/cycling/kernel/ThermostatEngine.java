@@ -26,7 +26,8 @@ import dev.thinair.units.Range;
  *
  * <p><b>Two stages.</b> A call for cooling starts the low stage. The high stage comes in when the
  * thermostat gets {@link CycleControl#secondStageDifferential()} above the switch-on temperature,
- * and goes out when it has fallen back to that; or when the low stage has run for {@link
+ * or at once if it is there when the unit starts (after a delay of the compressor, or at a lower
+ * setpoint), and goes out when it has fallen back to that; or when the low stage has run for {@link
  * CycleControl#secondStageSeconds()}, and then stays until the unit stops. Without the second rule
  * a load between the stages would keep the house above the band for good.
  *
@@ -90,6 +91,7 @@ public final class ThermostatEngine {
     private double lastRun;
     private double lastOff; // off time before the last start, for the first guess of the next
     private double lastOver; // time above the band after the last start, a first guess as well
+    private double lastPeak; // time of the last highest point, a first guess of the next
     private double lastFall; // of the return air, from the start of the last run to its mean
     private double lockLeft;
     private double refreshAge;
@@ -588,6 +590,7 @@ public final class ThermostatEngine {
         lastOff = Double.POSITIVE_INFINITY;
         lastFall = Double.NaN;
         lastOver = Double.POSITIVE_INFINITY;
+        lastPeak = Double.NaN;
         java.util.Arrays.fill(now, 0);
         lockLeft = 0;
         refreshAge = 0;
@@ -749,10 +752,14 @@ public final class ThermostatEngine {
             // A changed setpoint, a lock that has run out or an exit may call for a switch here.
             if (stage == STAGE_OFF) {
                 if (temperature >= on && lockLeft <= 0) {
+                    // A delay of the compressor or a lower setpoint can leave it too warm for the
+                    // low stage.
                     stage =
                             staging == CycleControl.Staging.VARIABLE
                                     ? STAGE_MODULATING
-                                    : staging == CycleControl.Staging.TWO ? STAGE_LOW : STAGE_HIGH;
+                                    : staging == CycleControl.Staging.TWO && temperature < second
+                                            ? STAGE_LOW
+                                            : STAGE_HIGH;
                     onAge = 0;
                     lastOff = offAge > 0 ? offAge : Double.POSITIVE_INFINITY;
                     lowAge = 0;
@@ -1249,8 +1256,12 @@ public final class ThermostatEngine {
                 evaluate(end);
                 aboveOnStretch += integral(end) - before - edge * (end - at);
                 double slopeThere = lineSlope - sum1;
+                // After a start it turns about as long on as it did the last time.
+                double guess = at == 0 && onAge == 0 ? lastPeak : Double.NaN;
                 highestOnStretch =
-                        peak(at, valueHere, slopeHere, end, value, slopeThere, highestOnStretch);
+                        Math.max(
+                                highestOnStretch,
+                                peak(at, valueHere, slopeHere, end, value, slopeThere, guess));
             }
             if (stays) {
                 return;
@@ -1510,8 +1521,9 @@ public final class ThermostatEngine {
     }
 
     /**
-     * Highest temperature between two times with known values and slopes, if above what is known
-     * already and if the temperature is concave where it is highest.
+     * Highest temperature between two times with known values and slopes: of both ends, and of the
+     * turning point between them if it rises at the first and falls at the last. The guess only
+     * says where to look first.
      */
     private double peak(
             double from,
@@ -1520,8 +1532,8 @@ public final class ThermostatEngine {
             double to,
             double last,
             double right,
-            double known) {
-        double best = Math.max(known, Math.max(first, last));
+            double guess) {
+        double best = Math.max(first, last);
         if (!(left > 0 && right < 0)) {
             return best;
         }
@@ -1529,34 +1541,25 @@ public final class ThermostatEngine {
         double hi = to;
         double fLo = left;
         double fHi = right;
-        double vLo = first;
-        double vHi = last;
-        double newton = Double.NaN;
+        double newton = guess;
         for (int iteration = 1; iteration <= 60; iteration++) {
-            // Where the end tangents meet: no concave stretch gets above it.
-            double meet = (vHi - vLo + fLo * lo - fHi * hi) / (fLo - fHi);
-            double top = vLo + fLo * (meet - lo);
-            if (top <= best + PEAK_MISS) {
-                break;
-            }
             double x = newton;
             if (!(x > lo && x < hi)) {
-                x = iteration % 4 == 0 ? 0.5 * (lo + hi) : (lo * fHi - hi * fLo) / (fHi - fLo);
+                x = iteration % 3 == 0 ? 0.5 * (lo + hi) : (lo * fHi - hi * fLo) / (fHi - fLo);
             }
             derivatives(x);
             best = Math.max(best, value);
+            lastPeak = x;
             if (curvature < 0 && slope * slope < -2 * curvature * PEAK_MISS) {
                 break;
             }
-            newton = x - slope / curvature;
+            newton = curvature < 0 ? x - slope / curvature : Double.NaN;
             if (slope > 0) {
                 lo = x;
                 fLo = slope;
-                vLo = value;
             } else {
                 hi = x;
                 fHi = slope;
-                vHi = value;
             }
         }
         return best;

@@ -970,7 +970,7 @@ public final class ThermostatEngine {
         lookedUpReturn = returnAir;
         lookedUpOutdoor = outdoor;
         fresh = !known;
-        // Humidity in the middle of what lies ahead, by the rates of the last look-up.
+        // Mean humidity of what lies ahead, by the rates of the last look-up.
         double flow = mix(drive.infiltration, i, j, f);
         double relax = (flow + now[UnitResponse.MOISTURE_SLOPE]) / drive.moistureCapacity;
         double x = relax * ahead;
@@ -978,7 +978,9 @@ public final class ThermostatEngine {
         double change =
                 (flow * (outdoorHumidity - humidityRatio)
                                 + mix(drive.moistureGain, i, j, f)
-                                - now[UnitResponse.MOISTURE])
+                                - now[UnitResponse.MOISTURE]
+                                - now[UnitResponse.MOISTURE_SLOPE]
+                                        * (humidityRatio - lookedUpHumidityRatio))
                         / drive.moistureCapacity;
         double humid = Math.max(0, humidityRatio + change * ahead * phi2);
         lookedUpHumidityRatio = humid;

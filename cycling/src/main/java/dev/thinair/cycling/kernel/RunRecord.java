@@ -42,7 +42,6 @@ public final class RunRecord {
     double evaporatedWater;
     double drainedWater;
     double retainedWater;
-    double maximumReturn = Double.NEGATIVE_INFINITY;
     double[] endNodes;
     double[] traceTime = new double[0];
     double[] traceTemperature = new double[0];

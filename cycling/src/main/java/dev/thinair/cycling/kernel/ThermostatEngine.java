@@ -50,6 +50,7 @@ public final class ThermostatEngine {
     private static final double RETURN_MISS = 0.02; // K, from which a look-up is put right
     private static final double OUTDOOR_MISS = 0.1; // K
     private static final double PEAK_MISS = 1e-6; // K
+    private static final int DEEPEST = 18; // halvings in search of a turning point
     private static final double ROOT_ERROR = 1e-9; // s
     private static final double LEAST_BEND = 1e-3; // 1/s, where the curvature vanishes
     private static final int STAGE_OFF = 0;
@@ -1237,6 +1238,7 @@ public final class ThermostatEngine {
         double at = 0;
         evaluate(0);
         double slopeHere = lineSlope - sum1;
+        double fallingHere = 0.5 * (abs1 + sum1);
         boolean over = value > edge || (value > edge - 1e-9 && slopeHere > 0);
         for (int piece = 0; ; piece++) {
             if (piece > 100_000) {
@@ -1258,12 +1260,18 @@ public final class ThermostatEngine {
                 evaluate(end);
                 aboveOnStretch += integral(end) - before - edge * (end - at);
                 double slopeThere = lineSlope - sum1;
-                // After a start it turns about as long on as it did the last time.
-                double guess = at == 0 && onAge == 0 ? lastPeak : Double.NaN;
                 highestOnStretch =
-                        Math.max(
-                                highestOnStretch,
-                                peak(at, valueHere, slopeHere, end, value, slopeThere, guess));
+                        highest(
+                                at,
+                                valueHere,
+                                slopeHere,
+                                fallingHere,
+                                end,
+                                value,
+                                slopeThere,
+                                0.5 * (abs1 + sum1),
+                                Math.max(highestOnStretch, Math.max(valueHere, value)),
+                                0);
             }
             if (stays) {
                 return;
@@ -1273,6 +1281,7 @@ public final class ThermostatEngine {
             if (!over || at < length) {
                 evaluate(to);
                 slopeHere = lineSlope - sum1;
+                fallingHere = 0.5 * (abs1 + sum1);
             }
             over = !over;
         }
@@ -1523,22 +1532,67 @@ public final class ThermostatEngine {
     }
 
     /**
-     * Highest temperature between two times with known values and slopes: of both ends, and of the
-     * turning point between them if it rises at the first and falls at the last. The guess only
-     * says where to look first.
+     * Highest temperature between two times with known values and slopes. The slope is the line's,
+     * less falling terms that fade, plus rising terms that fade: that bounds it between two times,
+     * and the bounds say where no turning point can be higher than the best known. Where it rises
+     * at the first time and falls at the last one turning point is looked for; elsewhere the time
+     * is halved.
+     *
+     * @param falling the falling terms of the slope at the first time, as a positive number
+     * @param fallingEnd the same at the last time
      */
-    private double peak(
+    private double highest(
             double from,
             double first,
             double left,
+            double falling,
             double to,
             double last,
             double right,
-            double guess) {
-        double best = Math.max(first, last);
-        if (!(left > 0 && right < 0)) {
-            return best;
+            double fallingEnd,
+            double known,
+            int depth) {
+        if (left > 0 && right < 0) {
+            // After a start it turns about as long on as it did the last time.
+            double guess = from == 0 && onAge == 0 ? lastPeak : Double.NaN;
+            return peak(from, left, to, right, guess, known);
         }
+        double width = to - from;
+        double upper = left + falling - fallingEnd;
+        double lower = right + fallingEnd - falling;
+        if (upper <= 0 || lower >= 0 || depth == DEEPEST) {
+            return known;
+        }
+        // Between two lines of the steepest slopes it cannot be higher than where they meet.
+        double meet = (last - first - lower * width) / (upper - lower);
+        if (first + upper * meet <= known + PEAK_MISS) {
+            return known;
+        }
+        double mid = 0.5 * (from + to);
+        evaluate(mid);
+        double there = value;
+        double slopeThere = lineSlope - sum1;
+        double fallingThere = 0.5 * (abs1 + sum1);
+        double best =
+                highest(
+                        from,
+                        first,
+                        left,
+                        falling,
+                        mid,
+                        there,
+                        slopeThere,
+                        fallingThere,
+                        Math.max(known, there),
+                        depth + 1);
+        return highest(
+                mid, there, slopeThere, fallingThere, to, last, right, fallingEnd, best, depth + 1);
+    }
+
+    /** Turning point between a time when it rises and one when it falls, if above what is known. */
+    private double peak(
+            double from, double left, double to, double right, double guess, double known) {
+        double best = known;
         double lo = from;
         double hi = to;
         double fLo = left;

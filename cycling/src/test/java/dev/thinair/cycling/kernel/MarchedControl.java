@@ -108,7 +108,12 @@ final class MarchedControl {
             for (int node = 0; node < house.n; node++) {
                 heatIn += 0.5 * interval * (drive.heat[i][node] + drive.heat[drive.end(i)][node]);
             }
+            int stretches = 0;
             while (begin + interval - house.time > 1e-9) {
+                if (++stretches > 10_000) {
+                    throw new IllegalStateException(
+                            "stands still at " + house.time + " s, stage " + stage + ", " + felt);
+                }
                 change(i, felt, onEdge, offEdge, second);
                 boolean running = stage > 0;
                 double left = begin + interval - house.time;
@@ -304,7 +309,7 @@ final class MarchedControl {
             evaporated += given;
             onCoil -= given;
             offAge += length;
-            lock = Math.max(0, lock - length);
+            lock = lock - length < 1e-9 ? 0 : lock - length;
             electricity[i] += c.offPower() * length;
             heatIn += c.fanHeatOff() * length;
         }

@@ -801,10 +801,13 @@ public final class ThermostatEngine {
                     && !pressed
                     && temperature <= on) {
                 double was = now[UnitResponse.SENSIBLE];
+                double missing = deficit;
                 stage = STAGE_LOW;
                 lowAge = 0;
                 lookUp(drive, control, unit, i, j, s, temperature, off, on, set, Double.NaN, 0);
-                deficit = was > 0 ? deficit * Math.min(1, now[UnitResponse.SENSIBLE] / was) : 0;
+                // The same share of the lower capacity is missing.
+                double share = was > 0 ? Math.min(1, now[UnitResponse.SENSIBLE] / was) : 0;
+                deficit = missing * Math.max(0, share);
                 lookUp = false;
             }
             if (lookUp || (stage != STAGE_OFF && refreshAge >= control.refreshSeconds())) {

@@ -205,11 +205,11 @@ class CapacityRuleTest {
             } else if (stage == 0) {
                 house.missing = q;
             } else {
-                house.missing = Math.min(house.missing, tried.sensible());
-                if (look.stage() > stage) {
-                    house.missing += tried.sensible() - was;
-                } else if (look.stage() < stage) {
+                if (look.stage() < stage) {
                     house.missing *= tried.sensible() / was;
+                } else {
+                    house.missing = Math.min(house.missing, tried.sensible());
+                    house.missing += look.stage() > stage ? tried.sensible() - was : 0;
                 }
             }
             changes += stage != 0 && stage != look.stage() ? 1 : 0;

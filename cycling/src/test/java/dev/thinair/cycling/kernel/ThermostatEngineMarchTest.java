@@ -399,8 +399,9 @@ class ThermostatEngineMarchTest {
     @Test
     void houses_weather_and_rules_drawn_at_random() {
         int starts = 0;
-        for (int seed = 1; seed <= 50; seed++) {
-            Drawn drawn = new Drawn(seed);
+        for (int seed = 0; seed < 60; seed++) {
+            // The last two once showed a stage that changed soon after a start.
+            Drawn drawn = new Drawn(seed < 58 ? seed : seed == 58 ? 336 : 1739);
             try {
                 starts += agree(drawn.house, drawn.control, drawn.size, 0);
             } catch (AssertionError | RuntimeException e) {

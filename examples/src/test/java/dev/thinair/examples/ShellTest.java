@@ -101,7 +101,8 @@ class ShellTest {
                                 "--startup",
                                 START_UP.toAbsolutePath().toString(),
                                 script.toString())
-                        .redirectErrorStream(true)
+                        // The tool's first start in a home tells there that it made its settings.
+                        .redirectError(folder.resolve("errors").toFile())
                         .start();
         process.getOutputStream().close();
         String printed =
@@ -111,5 +112,6 @@ class ShellTest {
                 .startsWith("thinair: ")
                 .contains("site pressure", "standard at 7200 ft")
                 .doesNotContain("Error");
+        assertThat(folder.resolve("errors")).content().doesNotContain("Error", "Exception");
     }
 }

@@ -359,6 +359,18 @@ public final class DayRun {
     }
 
     /**
+     * Whether the day, ice left out, came to repeat itself to a hundredth of a kelvin. A
+     * thermostat's cycle, cut at the day's end, may have no such day but days that take turns, a
+     * few hundredths apart; the figures then are those of the last one run, and {@link
+     * RunRecord#repeatError()} says how far it missed.
+     *
+     * @return true if the next day would be the same
+     */
+    public boolean repeats() {
+        return clearCoil().record.repeats();
+    }
+
+    /**
      * What ice does on this day. All other numbers of the day are those of the iced coil.
      *
      * @return the ice, or empty if none forms

@@ -280,4 +280,23 @@ class StoriesTest {
             before = coil;
         }
     }
+
+    @Test
+    void a_day_repeats_itself_or_says_how_far_it_misses() {
+        int repeats = 0;
+        for (int i = 0; i < 30; i++) {
+            DayRun day =
+                    Stories.at(i % 2 == 0, 1.3 + 0.1 * i, 6)
+                            .unit(
+                                    Stories.unit(
+                                            1.3 + 0.1 * i,
+                                            i % 3 == 0 ? Staging.TWO_STAGE : Staging.SINGLE))
+                            .build()
+                            .runDay();
+            repeats += day.repeats() ? 1 : 0;
+            assertThat(day.repeatedDays()).isLessThan(60);
+            assertThat(day.record().repeatError()).isLessThan(day.repeats() ? 0.01 : 0.2);
+        }
+        assertThat(repeats).isGreaterThan(24);
+    }
 }

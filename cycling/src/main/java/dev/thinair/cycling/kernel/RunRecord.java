@@ -48,6 +48,7 @@ public final class RunRecord {
     double[] traceHumidityRatio = new double[0];
     int repeatedDays = 1;
     boolean repeats = true;
+    double repeatError;
 
     RunRecord(int count, double interval) {
         this.count = count;
@@ -445,6 +446,16 @@ public final class RunRecord {
      */
     public int repeatedDays() {
         return repeatedDays;
+    }
+
+    /**
+     * By how much the last pass of a periodic day missed repeating itself: the largest difference
+     * of a node's mean temperature from that of a day which does.
+     *
+     * @return K, 0 for a run that is not periodic
+     */
+    public double repeatError() {
+        return repeatError;
     }
 
     /**

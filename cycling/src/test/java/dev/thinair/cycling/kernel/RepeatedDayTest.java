@@ -268,4 +268,36 @@ class RepeatedDayTest {
         }
         assertThat(Math.abs(run.heatImbalance())).isLessThan(1e-12);
     }
+
+    @Test
+    void days_that_take_turns_are_given_up_soon_and_say_how_far_they_miss() {
+        HouseDrive drive = drive(2500, 5000);
+        double tolerance = 5e-4;
+        int given = 0;
+        for (int i = 0; i < 120; i++) {
+            CycleControl control =
+                    CycleControl.single(SET, 0.4 + 0.02 * i)
+                            .withStartUp(60)
+                            .withMinimumOff(i % 3 == 0 ? 420 : 0);
+            RunRecord run =
+                    engine(0.02 + 0.003 * i)
+                            .repeat(
+                                    drive,
+                                    control,
+                                    TestHouse.unit(0.6 + 0.01 * i),
+                                    0.009,
+                                    tolerance,
+                                    1000,
+                                    0);
+            assertThat(run.repeatedDays()).isLessThan(100);
+            if (run.repeats()) {
+                assertThat(run.repeatError()).isLessThan(tolerance);
+            } else {
+                given++;
+                assertThat(run.repeatedDays()).isGreaterThan(20);
+                assertThat(run.repeatError()).isBetween(1e-4, 0.3);
+            }
+        }
+        assertThat(given).isBetween(1, 30);
+    }
 }

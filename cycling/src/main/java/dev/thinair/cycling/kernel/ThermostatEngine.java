@@ -49,6 +49,7 @@ public final class ThermostatEngine {
     private static final double UNSEEN = 1e-13; // share of the largest, of a mode at the thermostat
     private static final double RETURN_MISS = 0.02; // K, from which a look-up is put right
     private static final double OUTDOOR_MISS = 0.1; // K
+    private static final double INSTANT = 1e-3; // s, or share of start-up time: too short a mean
     private static final double PEAK_MISS = 1e-6; // K
     private static final int DEEPEST = 18; // halvings in search of a turning point
     private static final double HUMIDITY_DRIFT = 2e-5; // kg/kg from day to day
@@ -1671,6 +1672,10 @@ public final class ThermostatEngine {
      * is there: what the air is like just after a start matters little.
      */
     private double meanReturn(double length) {
+        if (length < (startUpRate > 0 ? INSTANT / startUpRate : INSTANT)) {
+            // A start just before a mark: the mean would be a small difference of large numbers.
+            return dot(returned, z, coupled);
+        }
         decays(length, coupled);
         double half = 0.5 * length;
         double mu = startUpRate;
@@ -1726,6 +1731,7 @@ public final class ThermostatEngine {
             double s,
             double length) {
         boolean running = stage != STAGE_OFF;
+        double air = length < INSTANT ? dot(sensor, z, seen) : sensorIntegral / length;
         double startFactor = 1;
         if (running) {
             double q = now[UnitResponse.SENSIBLE];
@@ -1758,7 +1764,7 @@ public final class ThermostatEngine {
         }
         moisture(drive, control, record, i, j, s, length, running, startFactor);
         if (length > 0) {
-            unit.passed(length, running ? now : null, startFactor, sensorIntegral / length);
+            unit.passed(length, running ? now : null, startFactor, air);
         }
     }
 

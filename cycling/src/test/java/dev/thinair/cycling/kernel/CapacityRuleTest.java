@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * When and for what state the engine looks up the capacity, against its stated rule. The unit
@@ -362,5 +363,60 @@ class CapacityRuleTest {
     private static double speed(double q, Look full, double low) {
         double share = q / full.sensible();
         return (1.2 - Math.sqrt(1.44 - 0.8 * share)) / 0.4;
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 0.1, 1e-2, 1e-3, 1e-4, 1e-5, 1e-6, 1e-7, 1e-8})
+    void a_start_just_before_the_hour_is_looked_up_for_the_air_that_is_there(double before) {
+        double r = 0.005;
+        double c = 5e6;
+        double rest = 308;
+        double on = 297.65;
+        double start = rest + (on - rest) * Math.exp((3600 - before) / (r * c));
+        double[] one = {1};
+        double[] outdoor = {308, 308, 308};
+        double[][] heat = {{308 / r}, {308 / r}, {308 / r}};
+        for (double tau : new double[] {0, 30, 60, 600}) {
+            List<Double> asked = new ArrayList<>();
+            List<Double> told = new ArrayList<>();
+            UnitResponse unit =
+                    new UnitResponse() {
+                        @Override
+                        public void at(
+                                double stage,
+                                double to,
+                                double wo,
+                                double tr,
+                                double w,
+                                double[] out) {
+                            UnitResponse.constant(7000, 1).at(stage, to, wo, tr, w, out);
+                            asked.add(tr);
+                        }
+
+                        @Override
+                        public void passed(
+                                double seconds, double[] state, double factor, double air) {
+                            told.add(air);
+                            assertThat(factor).isBetween(0.0, 1.0);
+                        }
+                    };
+            RunRecord run =
+                    new ThermostatEngine(
+                                    ModalHouse.of(new double[] {c}, new double[][] {{1 / r}}),
+                                    one,
+                                    one,
+                                    one)
+                            .run(
+                                    HouseDrive.dry(3600, false, heat, outdoor),
+                                    CycleControl.single(297.15, 1).withStartUp(tau),
+                                    unit,
+                                    new double[] {start},
+                                    0,
+                                    0);
+            assertThat(run.eventTime(0)).isCloseTo(3600 - before, within(1e-6));
+            // It cannot be outside the band by more than it overshoots after the start.
+            assertThat(asked).allSatisfy(t -> assertThat(t).isBetween(296.65, 299.5));
+            assertThat(told).allSatisfy(t -> assertThat(t).isBetween(296.0, 299.5));
+        }
     }
 }

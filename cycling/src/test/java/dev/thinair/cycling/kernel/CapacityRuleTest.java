@@ -1,5 +1,7 @@
 package dev.thinair.cycling.kernel;
 
+import static dev.thinair.cycling.kernel.ThermostatEngineMarchTest.CAPACITY;
+import static dev.thinair.cycling.kernel.ThermostatEngineMarchTest.CONDUCTANCE;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -15,15 +17,6 @@ import org.junit.jupiter.params.provider.ValueSource;
  * was asked is compared with what the air was like on them.
  */
 class CapacityRuleTest {
-
-    private static final double[] CAPACITY = {9e5, 5e5, 3e6, 2e7};
-
-    private static final double[][] CONDUCTANCE = {
-        {1000, -200, -500, -200},
-        {-200, 650, -250, -150},
-        {-500, -250, 800, -50},
-        {-200, -150, -50, 500}
-    };
 
     private static final double[] SENSOR = {0.7, 0.2, 0.1, 0};
     private static final double[] RETURNED = {0.3, 0.7, 0, 0};

@@ -55,6 +55,20 @@ final class MarchedHouse {
         at = new double[n + 3];
     }
 
+    /** Links a node to those before it and to outdoors at random; the latter conductance, W/K. */
+    static double link(double[][] conductance, int node, java.util.Random random) {
+        for (int j = 0; j < node; j++) {
+            double g = 30 + 300 * random.nextDouble();
+            conductance[node][j] -= g;
+            conductance[j][node] -= g;
+            conductance[node][node] += g;
+            conductance[j][j] += g;
+        }
+        double out = 20 + 100 * random.nextDouble();
+        conductance[node][node] += out;
+        return out;
+    }
+
     double felt() {
         return weigh(sensor, y);
     }

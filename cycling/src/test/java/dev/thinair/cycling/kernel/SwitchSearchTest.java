@@ -41,15 +41,7 @@ class SwitchSearchTest {
             for (int i = 0; i < n; i++) {
                 // Time constants from about a minute to a day.
                 capacity[i] = 5e4 * Math.pow(10, 2.5 * i / (n - 1.0) + 0.3 * random.nextDouble());
-                for (int j = 0; j < i; j++) {
-                    double g = 30 + 300 * random.nextDouble();
-                    conductance[i][j] -= g;
-                    conductance[j][i] -= g;
-                    conductance[i][i] += g;
-                    conductance[j][j] += g;
-                }
-                double out = 20 + 100 * random.nextDouble();
-                conductance[i][i] += out;
+                double out = MarchedHouse.link(conductance, i, random);
                 sensor[i] = random.nextDouble();
                 supply[i] = random.nextDouble();
                 felt += sensor[i];

@@ -18,9 +18,9 @@ class ThermostatEngineMarchTest {
     private static final double SET = 297.15;
 
     /** Two rooms, their furniture and the building; each row a different weight. */
-    private static final double[] CAPACITY = {9e5, 5e5, 3e6, 2e7};
+    static final double[] CAPACITY = {9e5, 5e5, 3e6, 2e7};
 
-    private static final double[][] CONDUCTANCE = {
+    static final double[][] CONDUCTANCE = {
         {1000, -200, -500, -200},
         {-200, 650, -250, -150},
         {-500, -250, 800, -50},
@@ -320,15 +320,7 @@ class ThermostatEngineMarchTest {
             double[][] heat = new double[hours + 1][n];
             for (int i = 0; i < n; i++) {
                 capacity[i] = 3e5 * Math.pow(10, 2.0 * i / (n - 1) + 0.3 * random.nextDouble());
-                for (int j = 0; j < i; j++) {
-                    double g = 30 + 300 * random.nextDouble();
-                    conductance[i][j] -= g;
-                    conductance[j][i] -= g;
-                    conductance[i][i] += g;
-                    conductance[j][j] += g;
-                }
-                double out = 20 + 100 * random.nextDouble();
-                conductance[i][i] += out;
+                double out = MarchedHouse.link(conductance, i, random);
                 start[i] = 297 + 4 * (random.nextDouble() - 0.5);
                 for (double[] mark : heat) {
                     mark[i] = out * 305 + 3000 * random.nextDouble() - 800;

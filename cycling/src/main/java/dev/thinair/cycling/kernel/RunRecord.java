@@ -431,7 +431,7 @@ public final class RunRecord {
     }
 
     /**
-     * Humidity ratios along the trace.
+     * Humidity ratios along the trace, a straight line over each stretch of constant capacity.
      *
      * @return kg/kg, a fresh array, empty without a trace
      */

@@ -897,8 +897,10 @@ public final class ThermostatEngine {
                     length = exit ? found : cap;
                 }
             }
+            int traced = traceNext;
+            double humidityBefore = humidityRatio;
             if (traceNext < traceSlots.length && traceSlots[traceNext] < begin + s + length) {
-                trace(record, drive, begin, s, length);
+                trace(record, begin, s, length);
             }
             boolean high0 = exitHigh;
             aboveEdge(length, hi > on ? on : Double.POSITIVE_INFINITY);
@@ -909,6 +911,11 @@ public final class ThermostatEngine {
             }
             advance(length);
             account(drive, control, unit, record, i, j, s, length);
+            for (int k = traced; k < traceNext; k++) {
+                double part = Math.max(0, traceSlots[k] - begin - s) / length;
+                record.traceHumidityRatio[k] =
+                        humidityBefore + part * (humidityRatio - humidityBefore);
+            }
             s = exit || length < left ? s + length : interval;
             temperature = dot(sensor, z, seen);
             if (exit) {
@@ -1849,11 +1856,11 @@ public final class ThermostatEngine {
         return offRate * t * (1 - 0.5 * t / dry);
     }
 
-    private void trace(RunRecord record, HouseDrive drive, double begin, double s, double length) {
+    /** Temperatures of the trace within a stretch; the humidity follows when its end is known. */
+    private void trace(RunRecord record, double begin, double s, double length) {
         while (traceNext < traceSlots.length && traceSlots[traceNext] < begin + s + length) {
             double t = traceSlots[traceNext] - begin - s;
             record.traceTemperature[traceNext] = valueOnStretch(Math.max(0, t));
-            record.traceHumidityRatio[traceNext] = humidityRatio;
             traceNext++;
         }
     }

@@ -41,8 +41,11 @@ final class MarchedControl {
     double longestRun;
     double shortestRun = Double.POSITIVE_INFINITY;
     final List<Double> trace = new ArrayList<>();
+    final List<Double> traceWater = new ArrayList<>();
 
     private double w;
+    private double rest; // of the humidity, where the last stretch led
+    private double pull; // 1/s
     private double stage;
     private double[] now = new double[UnitResponse.RESULTS];
     private boolean pressed;
@@ -154,6 +157,7 @@ final class MarchedControl {
         }
         if (traceSeconds > 0 && trace.size() * traceSeconds <= house.time + 1e-6) {
             trace.add(house.felt());
+            traceWater.add(w);
         }
         return this;
     }
@@ -273,6 +277,10 @@ final class MarchedControl {
         double length = house.time - begin;
         double reached = house.felt();
         account(i, begin, length, q, missedBefore - house.missed(1e9));
+        while (traceWater.size() < trace.size()) {
+            double ago = house.time - traceWater.size() * traceSeconds;
+            traceWater.add(rest + (w - rest) * Math.exp(pull * ago));
+        }
         return left ? (Math.abs(reached - hi) < Math.abs(reached - lo) ? hi : lo) : reached;
     }
 
@@ -322,8 +330,9 @@ final class MarchedControl {
                 drive.outdoorHumidityRatio[i]
                         + mid * (drive.outdoorHumidityRatio[j] - drive.outdoorHumidityRatio[i]);
         double gain = drive.moistureGain[i] + mid * (drive.moistureGain[j] - drive.moistureGain[i]);
-        double rest = outdoor + (gain - lost + given / length) / flow;
-        double decay = Math.exp(-flow / drive.moistureCapacity * length);
+        rest = outdoor + (gain - lost + given / length) / flow;
+        pull = flow / drive.moistureCapacity;
+        double decay = Math.exp(-pull * length);
         double start = w;
         w = rest + (start - rest) * decay;
         double integral =

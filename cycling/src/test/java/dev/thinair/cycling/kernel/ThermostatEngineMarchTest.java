@@ -226,6 +226,8 @@ class ThermostatEngineMarchTest {
             for (int p = 0; p < other.trace.size(); p++) {
                 assertThat(run.traceTimes()[p]).isEqualTo(p * traceSeconds);
                 assertThat(run.traceTemperatures()[p]).isCloseTo(other.trace.get(p), within(1e-6));
+                assertThat(run.traceHumidityRatios()[p])
+                        .isCloseTo(other.traceWater.get(p), within(3e-6));
             }
         } else {
             assertThat(run.traceTemperatures()).isEmpty();

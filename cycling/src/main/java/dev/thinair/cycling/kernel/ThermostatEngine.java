@@ -897,11 +897,7 @@ public final class ThermostatEngine {
                     length = exit ? found : cap;
                 }
             }
-            int traced = traceNext;
             double humidityBefore = humidityRatio;
-            if (traceNext < traceSlots.length && traceSlots[traceNext] < begin + s + length) {
-                trace(record, begin, s, length);
-            }
             boolean high0 = exitHigh;
             aboveEdge(length, hi > on ? on : Double.POSITIVE_INFINITY);
             record.above[i] += aboveOnStretch;
@@ -911,11 +907,7 @@ public final class ThermostatEngine {
             }
             advance(length);
             account(drive, control, unit, record, i, j, s, length);
-            for (int k = traced; k < traceNext; k++) {
-                double part = Math.max(0, traceSlots[k] - begin - s) / length;
-                record.traceHumidityRatio[k] =
-                        humidityBefore + part * (humidityRatio - humidityBefore);
-            }
+            trace(record, begin + s, length, humidityBefore);
             s = exit || length < left ? s + length : interval;
             temperature = dot(sensor, z, seen);
             if (exit) {
@@ -1738,7 +1730,6 @@ public final class ThermostatEngine {
             double s,
             double length) {
         boolean running = stage != STAGE_OFF;
-        double air = length < INSTANT ? dot(sensor, z, seen) : sensorIntegral / length;
         double startFactor = 1;
         if (running) {
             double q = now[UnitResponse.SENSIBLE];
@@ -1771,6 +1762,7 @@ public final class ThermostatEngine {
         }
         moisture(drive, control, record, i, j, s, length, running, startFactor);
         if (length > 0) {
+            double air = length < INSTANT ? dot(sensor, z, seen) : sensorIntegral / length;
             unit.passed(length, running ? now : null, startFactor, air);
         }
     }
@@ -1856,11 +1848,13 @@ public final class ThermostatEngine {
         return offRate * t * (1 - 0.5 * t / dry);
     }
 
-    /** Temperatures of the trace within a stretch; the humidity follows when its end is known. */
-    private void trace(RunRecord record, double begin, double s, double length) {
-        while (traceNext < traceSlots.length && traceSlots[traceNext] < begin + s + length) {
-            double t = traceSlots[traceNext] - begin - s;
-            record.traceTemperature[traceNext] = valueOnStretch(Math.max(0, t));
+    /** Points of the trace on the stretch that has just been run; a straight line of humidity. */
+    private void trace(RunRecord record, double begin, double length, double humidityBefore) {
+        while (traceNext < traceSlots.length && traceSlots[traceNext] < begin + length) {
+            double t = Math.max(0, traceSlots[traceNext] - begin);
+            record.traceTemperature[traceNext] = valueOnStretch(t);
+            record.traceHumidityRatio[traceNext] =
+                    humidityBefore + (t > 0 ? t / length : 0) * (humidityRatio - humidityBefore);
             traceNext++;
         }
     }

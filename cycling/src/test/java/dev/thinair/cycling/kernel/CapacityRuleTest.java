@@ -366,39 +366,24 @@ class CapacityRuleTest {
         double rest = 308;
         double on = 297.65;
         double start = rest + (on - rest) * Math.exp((3600 - before) / (r * c));
-        double[] one = {1};
         double[] outdoor = {308, 308, 308};
         double[][] heat = {{308 / r}, {308 / r}, {308 / r}};
         for (double tau : new double[] {0, 30, 60, 600}) {
             List<Double> asked = new ArrayList<>();
             List<Double> told = new ArrayList<>();
+            UnitResponse constant = UnitResponse.constant(7000, 1);
             UnitResponse unit =
-                    new UnitResponse() {
-                        @Override
-                        public void at(
-                                double stage,
-                                double to,
-                                double wo,
-                                double tr,
-                                double w,
-                                double[] out) {
-                            UnitResponse.constant(7000, 1).at(stage, to, wo, tr, w, out);
-                            asked.add(tr);
-                        }
-
-                        @Override
-                        public void passed(
-                                double seconds, double[] state, double factor, double air) {
-                            told.add(air);
-                            assertThat(factor).isBetween(0.0, 1.0);
-                        }
-                    };
+                    TestHouse.watched(
+                            (stage, to, wo, tr, w, out) -> {
+                                constant.at(stage, to, wo, tr, w, out);
+                                asked.add(tr);
+                            },
+                            (seconds, state, factor, air) -> {
+                                told.add(air);
+                                assertThat(factor).isBetween(0.0, 1.0);
+                            });
             RunRecord run =
-                    new ThermostatEngine(
-                                    ModalHouse.of(new double[] {c}, new double[][] {{1 / r}}),
-                                    one,
-                                    one,
-                                    one)
+                    TestHouse.oneNode(r, c)
                             .run(
                                     HouseDrive.dry(3600, false, heat, outdoor),
                                     CycleControl.single(297.15, 1).withStartUp(tau),

@@ -3,6 +3,9 @@ package dev.thinair.cycling.kernel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.LUDecomposition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -60,30 +63,12 @@ class RepeatedDayTest {
         return new MarchedHouse(capacity(mass), CONDUCTANCE, AIR, AIR, AIR, drive, 0, start);
     }
 
-    /** Mean node temperatures of a house whose mean heat is this: Gauss, no pivots needed. */
+    /** Mean node temperatures of a house whose mean heat is this. */
     private static double[] steady(double[] heat) {
-        int n = heat.length;
-        double[][] m = new double[n][];
-        double[] t = heat.clone();
-        for (int i = 0; i < n; i++) {
-            m[i] = CONDUCTANCE[i].clone();
-        }
-        for (int i = 0; i < n; i++) {
-            for (int j = i + 1; j < n; j++) {
-                double f = m[j][i] / m[i][i];
-                for (int k = i; k < n; k++) {
-                    m[j][k] -= f * m[i][k];
-                }
-                t[j] -= f * t[i];
-            }
-        }
-        for (int i = n - 1; i >= 0; i--) {
-            for (int k = i + 1; k < n; k++) {
-                t[i] -= m[i][k] * t[k];
-            }
-            t[i] /= m[i][i];
-        }
-        return t;
+        return new LUDecomposition(new Array2DRowRealMatrix(CONDUCTANCE))
+                .getSolver()
+                .solve(new ArrayRealVector(heat))
+                .toArray();
     }
 
     private static double[] meanHeat(HouseDrive drive) {
@@ -114,20 +99,17 @@ class RepeatedDayTest {
         assertThat(mean).isCloseTo(steady(heat)[0], within(tolerance));
     }
 
+    private static RunRecord repeated(
+            double mass, HouseDrive drive, CycleControl control, UnitResponse unit) {
+        return engine(mass).repeat(drive, control, unit, 0.009, 1e-6, 20, 0);
+    }
+
     @ParameterizedTest
     @ValueSource(doubles = {0.02, 0.2, 1, 5, 50})
     void a_house_without_cooling_comes_back_to_where_it_was(double mass) {
         HouseDrive drive = drive(500, 5000);
         RunRecord run =
-                engine(mass)
-                        .repeat(
-                                drive,
-                                CycleControl.single(345, 1),
-                                UnitResponse.constant(1, 1),
-                                0.009,
-                                1e-6,
-                                20,
-                                0);
+                repeated(mass, drive, CycleControl.single(345, 1), UnitResponse.constant(1, 1));
         assertThat(run.repeats()).isTrue();
         assertThat(run.repeatedDays()).isLessThanOrEqualTo(3);
         assertThat(run.eventCount()).isZero();
@@ -141,15 +123,11 @@ class RepeatedDayTest {
     void a_unit_that_never_rests_comes_back_to_where_it_was(double mass) {
         HouseDrive drive = drive(6000, 5000);
         RunRecord run =
-                engine(mass)
-                        .repeat(
-                                drive,
-                                CycleControl.single(SET, 1).withStartUp(60),
-                                UnitResponse.constant(3000, 1),
-                                0.009,
-                                1e-6,
-                                20,
-                                0);
+                repeated(
+                        mass,
+                        drive,
+                        CycleControl.single(SET, 1).withStartUp(60),
+                        UnitResponse.constant(3000, 1));
         assertThat(run.repeats()).isTrue();
         assertThat(run.repeatedDays()).isLessThanOrEqualTo(4);
         assertThat(run.eventCount()).isZero();

@@ -244,29 +244,17 @@ class SwitchSearchTest {
                 double up = house.first(low, second, true);
                 double down = house.first(low, off, false);
                 double[] high = {Double.POSITIVE_INFINITY, 0};
-                UnitResponse constant = UnitResponse.constant(house.sensible, 1);
                 UnitResponse watched =
-                        new UnitResponse() {
-                            @Override
-                            public void at(
-                                    double stage,
-                                    double to,
-                                    double wo,
-                                    double tr,
-                                    double w,
-                                    double[] out) {
-                                constant.at(stage, to, wo, tr, w, out);
-                            }
-
-                            @Override
-                            public void passed(
-                                    double seconds, double[] state, double factor, double air) {
-                                if (state != null && state[SENSIBLE] > 0.9 * house.sensible) {
-                                    high[0] = Math.min(high[0], high[1]);
-                                }
-                                high[1] += seconds;
-                            }
-                        };
+                        TestHouse.watched(
+                                UnitResponse.constant(house.sensible, 1),
+                                (seconds, state, factor, air) -> {
+                                    if (state != null
+                                            && state[UnitResponse.SENSIBLE]
+                                                    > 0.9 * house.sensible) {
+                                        high[0] = Math.min(high[0], high[1]);
+                                    }
+                                    high[1] += seconds;
+                                });
                 RunRecord run =
                         house.run(
                                 control(on, off, house.startUp, CycleControl.Staging.TWO, second),

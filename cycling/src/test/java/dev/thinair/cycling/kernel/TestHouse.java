@@ -108,6 +108,36 @@ final class TestHouse {
         return a;
     }
 
+    /** A thermostat in a house of one node: C dT/dt = heat - T / R - cooling. */
+    static ThermostatEngine oneNode(double resistance, double capacity) {
+        double[] one = {1};
+        return new ThermostatEngine(
+                ModalHouse.of(new double[] {capacity}, new double[][] {{1 / resistance}}),
+                one,
+                one,
+                one);
+    }
+
+    /** Told what a unit gave on each stretch, as {@link UnitResponse#passed}. */
+    interface Passed {
+        void on(double seconds, double[] state, double startUpFactor, double air);
+    }
+
+    /** The unit, with somebody who is told what it gave. */
+    static UnitResponse watched(UnitResponse unit, Passed told) {
+        return new UnitResponse() {
+            @Override
+            public void at(double stage, double to, double wo, double tr, double w, double[] out) {
+                unit.at(stage, to, wo, tr, w, out);
+            }
+
+            @Override
+            public void passed(double seconds, double[] state, double startUpFactor, double air) {
+                told.on(seconds, state, startUpFactor, air);
+            }
+        };
+    }
+
     /** A unit whose capacity follows outdoor air, return air and humidity; power constant. */
     static UnitResponse unit(double size) {
         return (stage, to, wo, tr, w, out) -> {

@@ -239,7 +239,6 @@ class ThermostatEngineLimitsTest {
     void a_start_up_as_slow_as_the_house_itself_is_no_special_case() {
         double r = 0.005;
         double c = 3e5;
-        double[] one = {1};
         double tau = r * c;
         double[][] heat = new double[13][1];
         double[] outdoor = filled(13, 308);
@@ -248,11 +247,7 @@ class ThermostatEngineLimitsTest {
         }
         HouseDrive drive = HouseDrive.dry(3600, false, heat, outdoor);
         RunRecord run =
-                new ThermostatEngine(
-                                ModalHouse.of(new double[] {c}, new double[][] {{1 / r}}),
-                                one,
-                                one,
-                                one)
+                TestHouse.oneNode(r, c)
                         .run(
                                 drive,
                                 CycleControl.single(297.15, 1).withStartUp(tau),

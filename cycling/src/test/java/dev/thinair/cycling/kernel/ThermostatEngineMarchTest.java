@@ -95,31 +95,21 @@ class ThermostatEngineMarchTest {
     }
 
     /** What the engine tells a unit with a memory. */
-    private static final class Told implements UnitResponse {
-        final UnitResponse unit;
+    private static final class Told implements TestHouse.Passed {
         double on;
         double off;
         double given;
         double air;
 
-        Told(UnitResponse unit) {
-            this.unit = unit;
-        }
-
         @Override
-        public void at(double stage, double to, double wo, double tr, double w, double[] out) {
-            unit.at(stage, to, wo, tr, w, out);
-        }
-
-        @Override
-        public void passed(double seconds, double[] state, double factor, double airTemperature) {
+        public void on(double seconds, double[] state, double factor, double airTemperature) {
             assertThat(seconds).isPositive();
             if (state == null) {
                 off += seconds;
                 assertThat(factor).isEqualTo(1);
             } else {
                 on += seconds;
-                given += seconds * factor * state[SENSIBLE];
+                given += seconds * factor * state[UnitResponse.SENSIBLE];
             }
             air += seconds * airTemperature;
         }
@@ -146,14 +136,20 @@ class ThermostatEngineMarchTest {
     private static int agree(House house, CycleControl c, double size, double traceSeconds) {
         HouseDrive drive = house.drive();
         double[] capacity = house.capacity();
-        Told told = new Told(unit(size));
+        Told told = new Told();
         RunRecord run =
                 new ThermostatEngine(
                                 ModalHouse.of(capacity, house.conductance()),
                                 house.sensor(),
                                 house.returned(),
                                 house.supply())
-                        .run(drive, c, told, house.start(), 0.009, traceSeconds);
+                        .run(
+                                drive,
+                                c,
+                                TestHouse.watched(unit(size), told),
+                                house.start(),
+                                0.009,
+                                traceSeconds);
         MarchedControl other =
                 new MarchedControl(
                                 new MarchedHouse(

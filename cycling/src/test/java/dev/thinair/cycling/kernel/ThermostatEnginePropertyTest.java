@@ -12,15 +12,13 @@ class ThermostatEnginePropertyTest {
 
     private static RunRecord firstOrder(double gain, double capacity, double tau) {
         double r = 0.005;
-        ModalHouse house = ModalHouse.of(new double[] {4e6}, new double[][] {{1 / r}});
-        double[] one = {1};
         double[][] heat = new double[49][1];
         double[] outdoor = new double[49];
         for (int i = 0; i < 49; i++) {
             outdoor[i] = 305;
             heat[i][0] = outdoor[i] / r + gain;
         }
-        return new ThermostatEngine(house, one, one, one)
+        return TestHouse.oneNode(r, 4e6)
                 .run(
                         HouseDrive.dry(3600, false, heat, outdoor),
                         CycleControl.single(297.15, 0.8).withStartUp(tau),

@@ -16,22 +16,20 @@ class ThermostatEngineTest {
     /** One node: C dT/dt = (To - T)/R + Qg - s Q. */
     private static RunRecord firstOrder(
             double r, double c, double to, double qg, double q, double tl, double th, int hours) {
-        ModalHouse house = ModalHouse.of(new double[] {c}, new double[][] {{1 / r}});
-        double[] one = {1};
-        ThermostatEngine engine = new ThermostatEngine(house, one, one, one);
         double[][] heat = new double[hours + 1][1];
         double[] outdoor = new double[hours + 1];
         for (int i = 0; i <= hours; i++) {
             outdoor[i] = to + ZERO;
             heat[i][0] = outdoor[i] / r + qg;
         }
-        return engine.run(
-                HouseDrive.dry(3600, false, heat, outdoor),
-                CycleControl.single(ZERO + 0.5 * (tl + th), th - tl),
-                UnitResponse.constant(q, 2500),
-                new double[] {ZERO + 0.5 * (tl + th)},
-                0,
-                0);
+        return TestHouse.oneNode(r, c)
+                .run(
+                        HouseDrive.dry(3600, false, heat, outdoor),
+                        CycleControl.single(ZERO + 0.5 * (tl + th), th - tl),
+                        UnitResponse.constant(q, 2500),
+                        new double[] {ZERO + 0.5 * (tl + th)},
+                        0,
+                        0);
     }
 
     // Reference cases CYC-RC1-01, -02, -05, -06, -09, -10, -13 (own derivation, 40 digits).
@@ -167,13 +165,8 @@ class ThermostatEngineTest {
             outdoor[i] = ZERO + 28 + 8 * Math.cos(2 * Math.PI * (15.0 * i - 54_000) / 86_400);
             heat[i][0] = outdoor[i] / r + 1000;
         }
-        double[] one = {1};
         RunRecord run =
-                new ThermostatEngine(
-                                ModalHouse.of(new double[] {5e6}, new double[][] {{1 / r}}),
-                                one,
-                                one,
-                                one)
+                TestHouse.oneNode(r, 5e6)
                         .run(
                                 HouseDrive.dry(15, false, heat, outdoor),
                                 CycleControl.single(ZERO + 24, 1),
@@ -198,13 +191,8 @@ class ThermostatEngineTest {
             outdoor[i] = ZERO + 20 + 9 * Math.cos(2 * Math.PI * 5 * i / 86_400);
             heat[i][0] = outdoor[i] / r + 300;
         }
-        double[] one = {1};
         RunRecord run =
-                new ThermostatEngine(
-                                ModalHouse.of(new double[] {2e7}, new double[][] {{1 / r}}),
-                                one,
-                                one,
-                                one)
+                TestHouse.oneNode(r, 2e7)
                         .repeat(
                                 HouseDrive.dry(5, true, heat, outdoor),
                                 CycleControl.single(340, 1),
@@ -526,25 +514,17 @@ class ThermostatEngineTest {
         UnitResponse unit = TestHouse.unit(1.2);
         double[] told = new double[2];
         UnitResponse counting =
-                new UnitResponse() {
-                    @Override
-                    public void at(
-                            double stage, double t, double w, double tr, double wr, double[] out) {
-                        unit.at(stage, t, w, tr, wr, out);
-                    }
-
-                    @Override
-                    public void passed(
-                            double seconds, double[] state, double startUpFactor, double air) {
-                        assertThat(startUpFactor).isBetween(0.0, 1.0);
-                        if (state != null) {
-                            told[0] += seconds * startUpFactor * state[SENSIBLE];
-                            told[1] += seconds * state[SENSIBLE];
-                        } else {
-                            assertThat(startUpFactor).isEqualTo(1);
-                        }
-                    }
-                };
+                TestHouse.watched(
+                        unit,
+                        (seconds, state, startUpFactor, air) -> {
+                            assertThat(startUpFactor).isBetween(0.0, 1.0);
+                            if (state != null) {
+                                told[0] += seconds * startUpFactor * state[UnitResponse.SENSIBLE];
+                                told[1] += seconds * state[UnitResponse.SENSIBLE];
+                            } else {
+                                assertThat(startUpFactor).isEqualTo(1);
+                            }
+                        });
         CycleControl control = CycleControl.single(297.15, 0.5).withStartUp(60);
         ThermostatEngine engine = house.engine();
         HouseDrive drive = house.day(33);
@@ -584,8 +564,6 @@ class ThermostatEngineTest {
         double on = 24.5;
         double off = 23.5;
         double wait = 900;
-        ModalHouse house = ModalHouse.of(new double[] {c}, new double[][] {{1 / r}});
-        double[] one = {1};
         double[][] heat = new double[25][1];
         double[] outdoor = new double[25];
         for (int i = 0; i < 25; i++) {
@@ -609,25 +587,16 @@ class ThermostatEngineTest {
                         0,
                         0);
         double[] atLow = {0};
-        UnitResponse constant = UnitResponse.constant(high, 2500);
         UnitResponse counting =
-                new UnitResponse() {
-                    @Override
-                    public void at(
-                            double stage, double t, double w, double tr, double wr, double[] out) {
-                        constant.at(stage, t, w, tr, wr, out);
-                    }
-
-                    @Override
-                    public void passed(
-                            double seconds, double[] state, double startUpFactor, double air) {
-                        if (state != null && state[SENSIBLE] < 0.9 * high) {
-                            atLow[0] += seconds;
-                        }
-                    }
-                };
+                TestHouse.watched(
+                        UnitResponse.constant(high, 2500),
+                        (seconds, state, startUpFactor, air) -> {
+                            if (state != null && state[UnitResponse.SENSIBLE] < 0.9 * high) {
+                                atLow[0] += seconds;
+                            }
+                        });
         RunRecord run =
-                new ThermostatEngine(house, one, one, one)
+                TestHouse.oneNode(r, c)
                         .run(
                                 HouseDrive.dry(3600, false, heat, outdoor),
                                 two,
